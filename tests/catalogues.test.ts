@@ -78,7 +78,7 @@ describe('catalogues', () => {
 
 describe('what templates say', () => {
   const sources = filesIn('components')
-    .filter((name) => /^(chest|help|inks|keep|lesson|phone)\//u.test(name))
+    .filter((name) => !name.startsWith('words/') && !name.endsWith('kit-page.ts'))
     .map((name) => ({ name, texts: htmlTexts(readFileSync(join(SRC, 'components', name), 'utf8')) }));
 
   it('should be read', () => {
@@ -89,7 +89,7 @@ describe('what templates say', () => {
         { attribute: 'title', text: 'Of   left', line: 1 },
       ]),
     );
-    expect(sources.flatMap(({ texts }) => texts).length).toBeGreaterThan(200);
+    expect(sources.flatMap(({ texts }) => texts).length).toBeGreaterThan(500);
   });
 
   it('should stand in a catalogue', () => {

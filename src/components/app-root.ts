@@ -16,6 +16,7 @@ import { isProjectFile } from './ui/files/project-file.ts';
 import { beginningOf } from './ui/kit/begin.ts';
 import { notFetched } from './ui/kit/late.ts';
 import { isTyped } from './ui/kit/typed-key.ts';
+import { say } from './words/en/app/frame.ts';
 
 /** News is read by then; problems stay until they are closed. */
 const NEWS_MS = 7000;
@@ -92,10 +93,7 @@ export class AppRoot extends LitElement {
     const files = [...event.dataTransfer.files];
     const project = files.find(isProjectFile);
     if (project !== undefined) void openProjectFile(this, project, this.file);
-    else if (files[0] !== undefined)
-      this.store.tell(
-        `${files[0].name}: this room takes no such file. Drawings are dropped in the Drawer, recipes in the Chest, measurements in Inks, whole projects anywhere.`,
-      );
+    else if (files[0] !== undefined) this.store.tell(say.thisRoomTakesNo(files[0].name));
   };
 
   private readonly onSave = (): void => this.requestUpdate();
@@ -145,7 +143,7 @@ export class AppRoot extends LitElement {
       this.entered.set(id, Object.assign(document.createElement(element), { store: this.store }));
       this.requestUpdate();
     } catch {
-      this.store.tell(notFetched('This room'));
+      this.store.tell(notFetched(say.thisRoom));
     }
   }
 
@@ -155,7 +153,7 @@ export class AppRoot extends LitElement {
       await import('./help/help-dialog.ts');
       await this.renderRoot.querySelector('ps-help')?.show();
     } catch {
-      this.store.tell(notFetched('Help'));
+      this.store.tell(notFetched(say.help));
     }
   };
 
@@ -201,7 +199,7 @@ export class AppRoot extends LitElement {
         (notice) => html`<div class="notice">
           <p>${notice.text}</p>
           ${notice.action === undefined ? nothing : html`<button class="quiet" @click=${() => this.actOn(notice)}>${notice.action.label}</button>`}
-          <button class="quiet" aria-label="Close" @click=${() => store.closeNotice(notice.id)}>✕</button>
+          <button class="quiet" aria-label=${say.close} @click=${() => store.closeNotice(notice.id)}>✕</button>
         </div>`,
       )}
     </div>`;
@@ -217,7 +215,7 @@ export class AppRoot extends LitElement {
     const { address, label } = roomEntry(store.room);
     return html`
       <header>
-        <a class="skip" tabindex="0" href=${address} @click=${this.skip}>Skip to the ${label}</a>
+        <a class="skip" tabindex="0" href=${address} @click=${this.skip}>${say.skipTo(label)}</a>
         <div class="name">
           <svg viewBox="0 0 22 22" aria-hidden="true">
             <rect x="2" y="2" width="12" height="12" fill="var(--accent)" />
@@ -225,15 +223,15 @@ export class AppRoot extends LitElement {
           </svg>
           Pullstack
         </div>
-        <nav aria-label="Rooms">
+        <nav aria-label=${say.rooms}>
           ${ROOMS.map(({ id, address, label, help }) => html`<a tabindex="0" href=${address} title=${help} aria-current=${store.room === id ? 'page' : nothing}>${label}</a>`)}
         </nav>
         <div class="tools">
           <button
             class="quiet"
             ?disabled=${store.undoLabel === null}
-            aria-label=${store.undoLabel === null ? 'Undo' : `Undo: ${store.undoLabel}`}
-            title=${store.undoLabel === null ? 'Nothing to undo' : `Undo: ${store.undoLabel}`}
+            aria-label=${store.undoLabel === null ? say.undo : say.undoUndoLabel(store.undoLabel)}
+            title=${store.undoLabel === null ? say.nothingToUndo : say.undoUndoLabel(store.undoLabel)}
             @click=${() => store.undo()}
           >
             <svg viewBox="0 0 20 20" fill="none" stroke="currentColor" stroke-width="1.6" aria-hidden="true">
@@ -243,15 +241,15 @@ export class AppRoot extends LitElement {
           <button
             class="quiet"
             ?disabled=${store.redoLabel === null}
-            aria-label=${store.redoLabel === null ? 'Redo' : `Redo: ${store.redoLabel}`}
-            title=${store.redoLabel === null ? 'Nothing to redo' : `Redo: ${store.redoLabel}`}
+            aria-label=${store.redoLabel === null ? say.redo : say.redoRedoLabel(store.redoLabel)}
+            title=${store.redoLabel === null ? say.nothingToRedo : say.redoRedoLabel(store.redoLabel)}
             @click=${() => store.redo()}
           >
             <svg viewBox="0 0 20 20" fill="none" stroke="currentColor" stroke-width="1.6" aria-hidden="true">
               <path d="m13 4 4 4-4 4m4-4H8a5 5 0 0 0 0 10h4" />
             </svg>
           </button>
-          <button class="quiet help" aria-label="Help" title="What one does here, its keys, and all words: press ?" @click=${this.help}>?</button>
+          <button class="quiet help" aria-label=${say.help} title=${say.whatOneDoesHere} @click=${this.help}>?</button>
           <project-menu .store=${store} .saver=${this.saver} .saveState=${this.saver.state}></project-menu>
         </div>
       </header>

@@ -7,6 +7,7 @@ import { endStep, type History, perform, redo, startHistory, undo } from '../eng
 import type { Project } from '../engine/project/types.ts';
 import { sentenceOf } from '../workers/client/client.ts';
 import { FIRST_ROOM, type Room } from './rooms.ts';
+import { say } from './words/en/app/frame.ts';
 
 /** A sentence shown to the user until it is closed. */
 export interface Notice {
@@ -20,7 +21,7 @@ export interface Notice {
 }
 
 /** What a change of the project was refused for is of no account once another is carried out. */
-const REFUSED = 'a refused change';
+const REFUSED = say.refusedChange;
 
 /** What saves; the store does not know how. */
 export interface Saver {

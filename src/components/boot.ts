@@ -9,6 +9,7 @@ import { askToPersist } from './keep/persist.ts';
 import { readStored } from './keep/read-stored.ts';
 import { AutoSaver } from './saver.ts';
 import { followWidening } from './ui/widening.ts';
+import { say } from './words/en/app/frame.ts';
 
 /** Opens what was saved, or the demo project when nothing was saved; where nothing can be saved, it works in memory and says so. */
 export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
@@ -18,7 +19,7 @@ export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
     const stored = await saver.open();
     read = await readStored(saver, stored, saver.writable);
   } catch (error) {
-    saver.hold('memory', `what it keeps could not be opened (${sentenceOf(error)})`);
+    saver.hold('memory', say.whatItKeepsCould(sentenceOf(error)));
   }
   let { project } = read;
   if (project === null) {
@@ -29,18 +30,15 @@ export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
   }
   const store = new AppStore(project, saver);
   if (read.notice !== null) store.tell(read.notice);
-  if (saver.lost.length > 0)
-    store.tell(
-      `This browser had lost what it kept of ${saver.lost.join(', ')}; the place for it was made again. Earlier copies, if there are any, are in the project menu.`,
-    );
+  if (saver.lost.length > 0) store.tell(say.thisBrowserHadLost(saver.lost.join(', ')));
   handOver(store, saver);
   followOther(store, saver);
   askToPersist(store);
   remindOfCopies(store);
   followWidening(store, ({ drawer: studio, bench: pulls }) => engineFor('picture').printError({ studio, pulls }));
   keepOffline((load) =>
-    store.tell('A newer Pullstack is here. It opens when you say so, or when all its tabs were closed.', 'news', {
-      label: 'Open it',
+    store.tell(say.newerPullstackIsHere, 'news', {
+      label: say.openIt,
       act: load,
     }),
   );

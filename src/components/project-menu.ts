@@ -25,6 +25,7 @@ import { savedIn } from './ui/files/save-file.ts';
 import { dialogStyle } from './ui/kit/dialog-style.ts';
 import { dialogBox } from './ui/kit/dialog.ts';
 import './ui/kit/fold.ts';
+import { say } from './words/en/app/frame.ts';
 
 /** The project as a whole: its title, its file, the other projects, a fresh start. */
 @customElement('project-menu')
@@ -97,7 +98,7 @@ export class ProjectMenu extends LitElement {
   private async speak(chosen: Language): Promise<void> {
     chooseLanguage(chosen);
     if (await this.saver.settled()) location.reload();
-    else this.store.tell(`${LANGUAGES[chosen].name} is spoken when this page is loaded anew. What was changed here is not saved yet.`);
+    else this.store.tell(say.isSpokenWhenThis(LANGUAGES[chosen].name));
   }
 
   private show(): void {
@@ -108,21 +109,21 @@ export class ProjectMenu extends LitElement {
   }
 
   private get saveWords(): string {
-    return saveWarning(this.saver) ?? (this.saveState === 'saving' ? 'Saving…' : 'Saved in this browser.');
+    return saveWarning(this.saver) ?? (this.saveState === 'saving' ? say.saving : say.savedInThisBrowser);
   }
 
   override render() {
     const { store } = this;
     const place = savedIn(store.opened);
     return html`
-      <button class="quiet open" aria-haspopup="dialog" title="Project: ${store.project.title}" @click=${() => this.show()}>
+      <button class="quiet open" aria-haspopup="dialog" title=${say.project(store.project.title)} @click=${() => this.show()}>
         <span>${store.project.title}</span>
       </button>
       ${dialogBox(
-        { heading: 'Project', closable: true },
+        { heading: say.project2, closable: true },
         html`<div class="lines">
           <label class="title">
-            Title
+            ${say.title}
             <input
               type="text"
               .value=${store.project.title}
@@ -131,33 +132,33 @@ export class ProjectMenu extends LitElement {
           </label>
           <p class="soft small" role="status">${this.saveWords} ${copyWords()}</p>
           <div class="row">
-            <button @click=${() => void this.save('the same')}>${place === null ? 'Save as a file' : `Save in ${place}`}</button>
-            ${place === null ? nothing : html`<button @click=${() => void this.save('another')}>Save as another file…</button>`}
-            <button @click=${() => void this.openFile()}>Open a file…</button>
+            <button @click=${() => void this.save('the same')}>${place === null ? say.saveAsFile : say.saveIn(place)}</button>
+            ${place === null ? nothing : html`<button @click=${() => void this.save('another')}>${say.saveAsAnotherFile}</button>`}
+            <button @click=${() => void this.openFile()}>${say.openFile}</button>
           </div>
           ${this.file.line()}
-          <p class="soft small">The file holds the project, its drawings, its pull order and its log. A file can also be dropped on any room.</p>
-          <h3>Other projects</h3>
+          <p class="soft small">${say.fileHoldsProjectIts}</p>
+          <h3>${say.otherProjects}</h3>
           <project-list .store=${store} .saver=${this.saver} @opened=${() => this.dialog.close()} @listed=${() => void this.kept.read()}></project-list>
           <div class="row">
-            <button @click=${() => void this.startWith(() => emptyProject(store.project), 'drawer', 'An empty project is open')}>New, empty</button>
-            <button @click=${() => void this.startWith(async () => (await import('./demo.ts')).demo(), 'wall', 'The demo project is open')}>
-              New, from the demo
+            <button @click=${() => void this.startWith(() => emptyProject(store.project), 'drawer', say.emptyProjectIsOpen)}>${say.newEmpty}</button>
+            <button @click=${() => void this.startWith(async () => (await import('./demo.ts')).demo(), 'wall', say.demoProjectIsOpen)}>
+              ${say.newFromDemo}
             </button>
-            <button @click=${() => void this.list.duplicateOpen()}>Duplicate this one</button>
+            <button @click=${() => void this.list.duplicateOpen()}>${say.duplicateThisOne}</button>
           </div>
-          <ps-fold ruled label="Earlier copies, the bin, and what was put aside">
+          <ps-fold ruled label=${say.earlierCopiesBinAnd}>
             <kept-list .store=${store} .saver=${this.saver} @opened=${() => this.dialog.close()} @listed=${() => void this.list.read()}></kept-list>
           </ps-fold>
           ${this.room === null ? nothing : html`<p class="soft small">${this.room}</p>`}
           ${missingHere().map((sentence) => html`<p class="soft small">${sentence}</p>`)}
           <label class="row">
-            Language
+            ${say.language}
             <select @change=${(event: Event) => void this.speak((event.target as HTMLSelectElement).value as Language)}>
               ${Object.entries(LANGUAGES).map(([tag, { name }]) => html`<option value=${tag} lang=${tag} ?selected=${tag === language()}>${name}</option>`)}
             </select>
           </label>
-          <a class="small" href="licences.txt" target="_blank" rel="noopener">Licences</a>
+          <a class="small" href="licences.txt" target="_blank" rel="noopener">${say.licences}</a>
         </div>`,
       )}
     `;

@@ -7,6 +7,7 @@ import { inIt } from './keep/in-it.ts';
 import { OtherTabs } from './keep/other-tabs.ts';
 import { ProjectLock } from './keep/project-lock.ts';
 import { newId } from './ui/new-id.ts';
+import { say } from './words/en/app/frame.ts';
 
 /** Why nothing is written: another tab saves, the user is asked which of two goes on, or nothing can be written. */
 export type Held = 'elsewhere' | 'asking' | 'memory';
@@ -31,9 +32,7 @@ const RETRY_MS = 10_000;
  * `elsewhere` when another tab has saved the project or the pull order; `tell` with a sentence for the user.
  */
 export class AutoSaver extends EventTarget implements Saver {
-  private readonly storage = openStorage(() =>
-    this.tell('The part of the app that saves had stopped and was started anew; nothing was lost.'),
-  );
+  private readonly storage = openStorage(() => this.tell(say.partOfAppThat));
   private readonly lock = new ProjectLock();
   private readonly tabs = new OtherTabs((what) => this.dispatchEvent(new CustomEvent('elsewhere', { detail: what })));
   private pending: Record<string, unknown> = {};
@@ -177,10 +176,10 @@ export class AutoSaver extends EventTarget implements Saver {
   /** The visits that read well; of others it is told. */
   async readVisits(): Promise<VisitHead[]> {
     const { readHeads } = await logReader();
-    const { read, problems } = readHeads(await this.storage.readVisits(), 'the visits kept in this browser');
+    const { read, problems } = readHeads(await this.storage.readVisits(), say.visitsKeptInThis);
     const [first] = problems;
     if (first !== undefined) {
-      this.tell(`${problems.length} of the visits kept in this browser cannot be read and were left aside, not deleted (${first.message})`);
+      this.tell(say.ofVisitsKeptIn(problems.length, first.message));
     }
     return read;
   }
@@ -189,12 +188,10 @@ export class AutoSaver extends EventTarget implements Saver {
   async readEvents(visit: string): Promise<LogEvent[]> {
     const raw = await this.storage.readEvents(visit);
     const { readEvents } = await logReader();
-    const { read, problems } = readEvents(raw, 'the log of this visit');
+    const { read, problems } = readEvents(raw, say.logOfThisVisit);
     const [first] = problems;
     if (first !== undefined) {
-      this.tell(
-        `${problems.length} of ${raw.length} entries of this visit's log cannot be read and were left aside, not deleted; the others count. Compare the ticks with the sheets. (${first.message})`,
-      );
+      this.tell(say.ofEntriesOfThis(problems.length, raw.length, first.message));
     }
     return read;
   }

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import type { AppStore } from '../app-store.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
+import { say } from '../words/en/bench/room.ts';
 
 /** What lies over bare paper: how to come to a first pull. @param add opens the choice of a pull */
 export function bareBench(store: AppStore, add: () => void) {
@@ -8,17 +9,13 @@ export function bareBench(store: AppStore, add: () => void) {
   const none = screens.length === 0;
   return html`<div class="empty midst">
     <p>
-      ${
-        none
-          ? 'Bare paper, and no screens in the drawer yet. Put some shapes into it first.'
-          : 'Bare paper. Put down a first pull here, or choose a print on the Wall.'
-      }
+      ${none ? say.barePaperAndNo : say.barePaperPutDown}
     </p>
     ${
       none
-        ? html`<button class="main" @click=${() => store.go('drawer')}>To the Drawer</button>`
-        : html`<button class="main" @click=${add}>Add a pull</button>
-          ${screens.length < 2 ? nothing : html`<button @click=${() => putOnBench(store, screens)}>Put all ${screens.length} down</button>`}`
+        ? html`<button class="main" @click=${() => store.go('drawer')}>${say.toDrawer}</button>`
+        : html`<button class="main" @click=${add}>${say.addPull}</button>
+          ${screens.length < 2 ? nothing : html`<button @click=${() => putOnBench(store, screens)}>${say.putAllDown(screens.length)}</button>`}`
     }
   </div>`;
 }

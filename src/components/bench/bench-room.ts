@@ -8,6 +8,7 @@ import { midst } from '../ui/layout-style.ts';
 import './pull/add-pull.ts';
 import { StatePlayer } from '../ui/print/state-player.ts';
 import type { PullMove, StateStrip } from '../ui/print/state-strip.ts';
+import { say } from '../words/en/bench/room.ts';
 import { bareBench } from './bare-bench.ts';
 import { stateSize } from './bench-layout.ts';
 import { benchRoomStyle } from './bench-room-style.ts';
@@ -21,18 +22,18 @@ import { PullChoice } from './many/pull-choice.ts';
 import type { PullDrag } from './picture/bench-picture.ts';
 import { NONE, type OtherStack, otherStack } from './picture/compare-with.ts';
 import { OpenedStack } from './picture/opened-stack.ts';
-import { PlaceReader } from './picture/place-reader.ts';
 import './pull/keep-recipe.ts';
 import './look/look-dialog.ts';
+import { PlaceReader } from './picture/place-reader.ts';
 import { SheetView } from './picture/sheet-view.ts';
 import { ShownPulls } from './picture/shown-pulls.ts';
-import { StripPictures } from './picture/strip-pictures.ts';
 import './order-fold.ts';
+import { StripPictures } from './picture/strip-pictures.ts';
 import type { AddPull, NewPull } from './pull/add-pull.ts';
 import { BenchEdits } from './pull/bench-edits.ts';
 import { BenchKeys } from './pull/bench-keys.ts';
-import type { KeepRecipe, RecipeWords } from './pull/keep-recipe.ts';
 import './veil/veil-finder.ts';
+import type { KeepRecipe, RecipeWords } from './pull/keep-recipe.ts';
 import { addVeil } from './veil/add-veil.ts';
 import type { VeilFinder } from './veil/veil-finder.ts';
 
@@ -57,7 +58,7 @@ export class BenchRoom extends LitElement {
   private readonly looks = looksOf(this.view);
   private readonly buildUp = new StatePlayer(this, { wholeMs: 4200, shortestMs: 110, longestMs: 480 });
   private readonly stripPictures = new StripPictures(this, {
-    failed: (sentence) => this.store.trouble('pictures of the stack', sentence),
+    failed: (sentence) => this.store.trouble(say.picturesOfStack, sentence),
     settled: () => this.store.settled('pictures of the stack'),
   });
   private readonly places = new PlaceReader(this, (text) => this.store.tell(text));
@@ -195,7 +196,7 @@ export class BenchRoom extends LitElement {
   }
 
   private addButton() {
-    return html`<button @click=${() => this.addDialog.show()}>Add a pull</button>`;
+    return html`<button @click=${() => this.addDialog.show()}>${say.addPull}</button>`;
   }
 
   private side() {
@@ -224,7 +225,7 @@ export class BenchRoom extends LitElement {
         store,
         view: this.view,
         looks: this.looks,
-        own: { name: other === null ? this.opened.name : 'On the Bench', pulls: this.pullsShown(), drawer: store.project.drawer },
+        own: { name: other === null ? this.opened.name : say.onBench, pulls: this.pullsShown(), drawer: store.project.drawer },
         other,
         count: this.pulls.length,
         selectedAt: this.selectedAt,

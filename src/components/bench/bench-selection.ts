@@ -3,11 +3,12 @@ import type { PullChange } from '../../engine/project/commands/bench.ts';
 import { pullsOf } from '../../engine/stack/edit/choose-pulls.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { AppStore } from '../app-store.ts';
-import type { Offset } from './bench-table.ts';
+import { say } from '../words/en/bench/room.ts';
 import './many/many-panel.ts';
+import type { Offset } from './bench-table.ts';
 import type { PullChoice } from './many/pull-choice.ts';
-import type { BenchEdits } from './pull/bench-edits.ts';
 import './pull/pull-panel.ts';
+import type { BenchEdits } from './pull/bench-edits.ts';
 
 interface BenchSelection {
   store: AppStore;
@@ -22,7 +23,7 @@ export function benchSelection(selection: BenchSelection) {
   const { bench: pulls } = store.project;
   const pull = pulls.find(({ id }) => id === store.selectedPull);
   if (pull === undefined) {
-    const words = pulls.length === 0 ? 'A pull that is selected can be changed here.' : 'Choose a state in the strip to change its pull.';
+    const words = pulls.length === 0 ? say.pullThatIsSelected : say.chooseStateInStrip;
     return html`<section>
       <p class="soft">${words}</p>
     </section>`;
@@ -34,7 +35,7 @@ function one({ store, choice, edits, remove }: BenchSelection, pull: Pull) {
   const { bench: pulls, drawer: studio } = store.project;
   return html`<bench-pull-panel
     role="region"
-    aria-label="Selected pull"
+    aria-label=${say.selectedPull}
     .pull=${pull}
     .index=${pulls.indexOf(pull)}
     .pulls=${pulls}
@@ -52,7 +53,7 @@ function several({ store, choice, edits, remove }: BenchSelection, last: Pull) {
   const ids = choice.inOrder;
   return html`<bench-many-panel
     role="region"
-    aria-label="Selected pulls"
+    aria-label=${say.selectedPulls}
     .pulls=${pulls}
     .ids=${ids}
     .drawer=${studio}

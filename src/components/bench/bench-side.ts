@@ -5,7 +5,7 @@ import { markSwitch } from '../ui/mark-switch.ts';
 import '../ui/next/next-button.ts';
 import { addToBench, benchSheet } from '../ui/next/next-sheets.ts';
 import type { NextChoice } from '../ui/next/what-next.ts';
-import { counted } from '../ui/words.ts';
+import { say } from '../words/en/bench/room.ts';
 import { compareChoice } from './picture/compare-with.ts';
 
 interface BenchSide {
@@ -32,18 +32,18 @@ interface BenchSide {
 /** What stands beside the picture: the stack as a whole, the selected pull, and how it is looked at. */
 export function benchSide(side: BenchSide) {
   const { store, narrow, selection } = side;
-  return html`<aside class="side" aria-label="Stack and selected pull">
+  return html`<aside class="side" aria-label=${say.stackAndSelectedPull}>
     ${narrow ? selection : nothing}
     ${stackPart(side)}
     ${narrow ? nothing : selection}
     <section class="looking">
       ${compareChoice(side.beside, store.project.recipes, side.compare)}
-      <label title="Off: colours as an instrument measures them.">
+      <label title=${say.offColoursAsInstrument}>
         <input type="checkbox" role="switch" .checked=${store.relative} @change=${(event: Event) => store.setRelative((event.target as HTMLInputElement).checked)} />
-        Show paper as white
+        ${say.showPaperAsWhite}
       </label>
       ${markSwitch(store)}
-      <button ?disabled=${side.pulls.length === 0} @click=${side.look}>Films apart, two prints, from afar…</button>
+      <button ?disabled=${side.pulls.length === 0} @click=${side.look}>${say.filmsApartTwoPrints}</button>
     </section>
   </aside>`;
 }
@@ -53,11 +53,11 @@ function stackPart({ store, name, pulls, narrow, playing, addButton, keep, build
   const bare = pulls.length === 0;
   return html`<section class="stack">
     <h2>${name}</h2>
-    <p class="soft small">${counted(pulls.length, 'pull')} on ${paper.widthMm} × ${paper.heightMm} mm</p>
+    <p class="soft small">${say.pullsOnMm(pulls.length, paper.widthMm, paper.heightMm)}</p>
     <div class="row act">
-      <button class="main" ?disabled=${bare} @click=${keep}>Keep as recipe</button>
-      <button title="Or hold the key B" aria-pressed=${playing} ?disabled=${bare} @click=${build}>Build up</button>
-      <button ?disabled=${bare} @click=${veil}>Find a veil</button>
+      <button class="main" ?disabled=${bare} @click=${keep}>${say.keepAsRecipe}</button>
+      <button title=${say.orHoldKeyB} aria-pressed=${playing} ?disabled=${bare} @click=${build}>${say.buildUp}</button>
+      <button ?disabled=${bare} @click=${veil}>${say.findVeil}</button>
       <ps-next .sheetOf=${() => benchSheet(store)} @take=${({ detail }: CustomEvent<NextChoice>) => addToBench(store, detail)}></ps-next>
       ${narrow && !bare ? addButton : nothing}
     </div>

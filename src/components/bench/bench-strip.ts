@@ -3,6 +3,7 @@ import type { AppStore } from '../app-store.ts';
 import { freeNeighbours } from '../ui/print/graph/order-graph-layout.ts';
 import '../ui/print/state-strip.ts';
 import type { PullAlso, PullMove } from '../ui/print/state-strip.ts';
+import { say } from '../words/en/bench/room.ts';
 import { stateSize } from './bench-layout.ts';
 import type { PullChoice } from './many/pull-choice.ts';
 import type { StripPictures } from './picture/strip-pictures.ts';
@@ -62,11 +63,11 @@ function stripWays({ store, choice, compact, several, narrow, addButton, setComp
   const { size } = choice.ids;
   const toggle = (words: string, on: boolean, set: (on: boolean) => void) =>
     html`<button class="quiet" aria-pressed=${on} @click=${() => set(!on)}>${words}</button>`;
-  return html`<div class="ways" role="group" aria-label="States">
+  return html`<div class="ways" role="group" aria-label=${say.states}>
     ${pulls.length < COMPACT_FROM ? nothing : toggle(`All ${pulls.length} at once`, compact, setCompact)}
     ${toggle('Select several', several, setSeveral)}
-    <button class="quiet" @click=${() => choice.all(pulls.map(({ id }) => id))}>Select all</button>
-    ${size < 2 ? nothing : html`<span class="soft small">${size} selected</span>`}
+    <button class="quiet" @click=${() => choice.all(pulls.map(({ id }) => id))}>${say.selectAll}</button>
+    ${size < 2 ? nothing : html`<span class="soft small">${say.selected(size)}</span>`}
     ${compact && !narrow ? html`<span class="fill"></span>${addButton}` : nothing}
   </div>`;
 }

@@ -1,14 +1,14 @@
 import { html, nothing } from 'lit';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { AppStore } from '../app-store.ts';
-import { counted } from '../ui/words.ts';
+import { say } from '../words/en/bench/room.ts';
 import { pullOutline } from './bench-layout.ts';
 import { keysWords, readoutWords } from './bench-words.ts';
-import type { PullChoice } from './many/pull-choice.ts';
 import './picture/bench-picture.ts';
+import type { PullChoice } from './many/pull-choice.ts';
 import type { PullDrag } from './picture/bench-picture.ts';
-import type { OtherStack } from './picture/compare-with.ts';
 import './picture/place-card.ts';
+import type { OtherStack } from './picture/compare-with.ts';
 import type { PullBeside } from './picture/place-card.ts';
 import type { PlaceReader } from './picture/place-reader.ts';
 import type { SheetView } from './picture/sheet-view.ts';
@@ -71,9 +71,9 @@ interface BenchTable {
 export function benchTable(table: BenchTable) {
   const { own, other, looks, pointed, shown, places, store } = table;
   const buttons: [string, string, () => void][] = [
-    ['Closer', '+', looks.closer],
-    ['Further', '−', looks.further],
-    ['Whole sheet', '0', looks.whole],
+    [say.closer, '+', looks.closer],
+    [say.further, '−', looks.further],
+    [say.wholeSheet, '0', looks.whole],
   ];
   return html`<div class="pictures">
       ${figure(table, own, true)} ${other === null ? nothing : figure(table, other, false)}
@@ -94,7 +94,7 @@ export function benchTable(table: BenchTable) {
     <div class="under">
       <p class="readout ${pointed === null && shown === null ? 'idle' : ''}">${readoutWords(own.drawer.paper, table.count, shown, pointed)}</p>
       <div class="looks">
-        ${buttons.map(([name, key, act]) => html`<button class="quiet" title="Key ${key}" @click=${act}>${name}</button>`)}
+        ${buttons.map(([name, key, act]) => html`<button class="quiet" title=${say.key(key)} @click=${act}>${name}</button>`)}
       </div>
     </div>`;
 }
@@ -113,8 +113,8 @@ function figure(table: BenchTable, { name, pulls, drawer: studio }: OtherStack, 
       .view=${view}
       .outline=${outline}
       .holds=${own}
-      .label=${`${name}: ${counted(pulls.length, 'pull')} on ${studio.paper.widthMm} × ${studio.paper.heightMm} mm`}
-      .hint=${own ? keysWords(selectedAt) : `${name}, to compare`}
+      .label=${say.pullsOnMmName(name, pulls.length, studio.paper.widthMm, studio.paper.heightMm)}
+      .hint=${own ? keysWords(selectedAt) : say.toCompare(name)}
       .editedAt=${own ? table.editedAt : null}
       @trouble=${(event: CustomEvent<string>) => store.tell(event.detail)}
       @point=${(event: CustomEvent<Point | null>) => table.point(event.detail)}

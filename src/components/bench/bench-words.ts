@@ -2,6 +2,7 @@ import type { Paper } from '../../engine/ink/types.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import { mmText } from '../ui/words.ts';
+import { say } from '../words/en/bench/room.ts';
 
 /**
  * What the readout under the picture says.
@@ -14,30 +15,30 @@ export function readoutWords(
   shown: number | null,
   pointed: { xMm: number; yMm: number } | null,
 ): string {
-  if (shown !== null) return shown === 0 ? 'Bare paper' : `After pull ${shown} of ${pulls}`;
-  if (pointed === null) return `Sheet ${widthMm} × ${heightMm} mm`;
+  if (shown !== null) return shown === 0 ? say.barePaper : say.afterPullOf(shown, pulls);
+  if (pointed === null) return say.sheetMm(widthMm, heightMm);
   const { xMm, yMm } = pointed;
   const off = xMm < 0 || yMm < 0 || xMm > widthMm || yMm > heightMm;
-  return off ? 'Off the sheet' : `${mmText(xMm)} mm right, ${mmText(yMm)} mm down`;
+  return off ? say.offSheet : say.mmRightMmDown(mmText(xMm), mmText(yMm));
 }
 
 /** The name of a pull's ink. */
 export function inkNameOf(pull: Pull | undefined, { inks }: Pick<Studio, 'inks'>): string {
-  return inks.find(({ id }) => id === pull?.ink)?.name ?? 'an ink that is gone';
+  return inks.find(({ id }) => id === pull?.ink)?.name ?? say.inkThatIsGone;
 }
 
 /** Which films lie at a place: 'Tar over Ochre (pulls 1 and 3)'. @param at places in the stack, first down first */
 export function placePullsWords(at: readonly number[], pulls: readonly Pull[], studio: Pick<Studio, 'inks'>): string {
-  if (at.length === 0) return 'Bare paper';
+  if (at.length === 0) return say.barePaper;
   const names = at.map((index) => inkNameOf(pulls[index], studio));
   const numbers = at.map((index) => String(index + 1));
   const last = numbers.at(-1) ?? '';
-  const counted = numbers.length === 1 ? `pull ${last}` : `pulls ${numbers.slice(0, -1).join(', ')} and ${last}`;
-  return `${names.reverse().join(' over ')} (${counted})`;
+  const counted = numbers.length === 1 ? say.pull(last) : say.pullsAnd(numbers.slice(0, -1).join(', '), last);
+  return `${names.reverse().join(say.over)} (${counted})`;
 }
 
 /** What the keys do on the picture. @param selected index of the pull that is selected, below 0 when none is */
 export function keysWords(selected: number): string {
-  const arrows = selected < 0 ? 'Arrow keys move the sheet' : `Arrow keys move pull ${selected + 1} by 0.1 mm, with Shift by 1 mm`;
-  return `Picture. ${arrows}; what is selected is dragged on the sheet; Enter reads the colour in the middle; plus, minus and 0 come closer, further, to the whole sheet; hold B to build it up.`;
+  const arrows = selected < 0 ? say.arrowKeysMoveSheet : say.arrowKeysMovePull(selected + 1);
+  return say.pictureWhatIsSelected(arrows);
 }

@@ -9,6 +9,7 @@ import { controls } from '../ui/controls-style.ts';
 import '../ui/kit/fold.ts';
 import type { Fold } from '../ui/kit/fold.ts';
 import { splitEdges } from '../ui/print/graph/order-graph-layout.ts';
+import { say } from '../words/en/bench/room.ts';
 
 /** So many pulls are legible on a ring with all its lines; more stand in layers. */
 const RING_TO = 24;
@@ -63,10 +64,10 @@ export class OrderFold extends LitElement {
   }
 
   private get words(): string {
-    if (this.edges === null) return this.lost ? 'the overlaps could not be found' : 'looking for overlaps…';
+    if (this.edges === null) return this.lost ? say.overlapsCouldNotBe : say.lookingForOverlaps;
     const { free, overlapping } = splitEdges(this.edges, this.minDeltaE);
-    if (overlapping === 0) return 'no two pulls overlap';
-    return `${free} of ${overlapping} overlapping ${overlapping === 1 ? 'pair is a free swap' : 'pairs are free swaps'}`;
+    if (overlapping === 0) return say.noTwoPullsOverlap;
+    return say.ofOverlappingPairsAre(free, overlapping);
   }
 
   private graph() {
@@ -79,7 +80,7 @@ export class OrderFold extends LitElement {
 
   override render() {
     return html`<ps-fold
-      label="Order graph"
+      label=${say.orderGraph}
       note=${this.open ? '' : this.words}
       @toggle=${(event: Event) => void this.toggled(event.currentTarget as Fold)}
     >

@@ -3,10 +3,11 @@ import { live } from 'lit/directives/live.js';
 import { shapeBounds } from '../../engine/geometry/rings.ts';
 import type { ShapeOf } from '../../engine/shapes/read/parts.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
+import { say } from '../words/en/drawer/room.ts';
 import { outlinePath } from './outline-path.ts';
 import type { Divided, FilesRead } from './read-files.ts';
 
-const EACH: Readonly<Record<ShapeOf, string>> = { drawing: 'One shape', group: 'A shape a group', colour: 'A shape a colour' };
+const EACH: Readonly<Record<ShapeOf, string>> = { drawing: say.oneShape, group: say.shapeGroup, colour: say.shapeColour };
 
 /** Tones that tell the shapes of one picture apart; with more they come round again. */
 const TONES = 5;
@@ -28,7 +29,7 @@ export function askParts({ divided }: FilesRead, pick: (at: number, each: ShapeO
 
 function askOne({ file, ways, each }: Divided, pick: (each: ShapeOf) => void) {
   return html`<fieldset class="parts">
-    <legend>What of ${file.name} becomes a shape?</legend>
+    <legend>${say.whatOfBecomesShape(file.name)}</legend>
     <div class="ways">
       ${(['drawing', 'group', 'colour'] as const).map((way) => {
         const shapes = ways[way];
@@ -37,7 +38,7 @@ function askOne({ file, ways, each }: Divided, pick: (each: ShapeOf) => void) {
           <input type="radio" name="parts-${file.name}" .checked=${live(way === each)} @change=${() => pick(way)} />
           ${picture(shapes)}
           <span>${EACH[way]}</span>
-          <span class="soft small">${shapes.length === 1 ? 'one screen' : `${shapes.length} screens`}</span>
+          <span class="soft small">${shapes.length === 1 ? say.oneScreen : say.screens(shapes.length)}</span>
         </label>`;
       })}
     </div>

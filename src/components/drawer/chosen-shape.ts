@@ -1,5 +1,6 @@
 import { html } from 'lit';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
+import { say } from '../words/en/drawer/room.ts';
 import { bladeButton, cutButton } from './draw/shape-dialogs.ts';
 import { sizeText } from './shape-tray.ts';
 
@@ -13,10 +14,10 @@ export function chosenShape(
   return html`<div class="row chosen">
     <strong>${shape.name}</strong>
     <span class="soft">${sizeText(shape)}</span>
-    <span class="soft">${on.length === 0 ? 'on no screen' : `on screen ${on.toSorted((a, b) => a - b).join(', ')}`}</span>
+    <span class="soft">${on.length === 0 ? say.onNoScreen : say.onScreen(on.toSorted((a, b) => a - b).join(', '))}</span>
     <span class="fill"></span>
     ${cutButton(shape, shapes, on)} ${bladeButton(shape, on)}
-    <button @click=${() => deeds.newScreen()}>New screen of it</button>
-    <button @click=${() => deeds.remove()}>Remove shape</button>
+    <button @click=${() => deeds.newScreen()}>${say.newScreenOfIt}</button>
+    <button @click=${() => deeds.remove()}>${say.removeShape}</button>
   </div>`;
 }

@@ -15,16 +15,17 @@ import { FileDrop, fileDropStyles } from '../ui/files/file-drop.ts';
 import { newId } from '../ui/new-id.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
-import { chosenShape } from './chosen-shape.ts';
+import { say } from '../words/en/drawer/room.ts';
 import './compose/drawer-compose.ts';
+import { chosenShape } from './chosen-shape.ts';
 import { exchange, type Told, turnedBack } from './divide.ts';
 import { drawButton, shapeDialogs } from './draw/shape-dialogs.ts';
 import { drawerStyles } from './drawer-style.ts';
 import { headOf, laidAgain, type Report, screensFor, spreadAsLaid } from './files-report.ts';
-import { droppedFiles, type FilesRead, readOtherwise, readShapeFiles } from './read-files.ts';
 import './screen-editor.ts';
-import { screensPart } from './screens-part.ts';
+import { droppedFiles, type FilesRead, readOtherwise, readShapeFiles } from './read-files.ts';
 import './shape-tray.ts';
+import { screensPart } from './screens-part.ts';
 import { renderTold } from './told.ts';
 import type { TraceDialog } from './trace/trace-dialog.ts';
 import { isPicture, PICTURE_FILES } from './trace/traced-files.ts';
@@ -73,12 +74,11 @@ export class DrawerRoom extends RoomElement {
   private drop(dropped: DataTransfer): void {
     void droppedFiles(dropped).then(
       (files) => {
-        if (files.length === 0) this.store.trouble('dropped files', 'There is no SVG file or picture in what was dropped.');
+        if (files.length === 0) this.store.trouble(say.droppedFiles, say.thereIsNoSVG);
         else this.store.settled('dropped files');
         this.take(files);
       },
-      (error: unknown) =>
-        this.store.trouble('dropped files', `What was dropped could not be read (${sentenceOf(error)}); choose the files instead.`),
+      (error: unknown) => this.store.trouble(say.droppedFiles, say.whatWasDroppedCould(sentenceOf(error))),
     );
   }
 
@@ -96,7 +96,7 @@ export class DrawerRoom extends RoomElement {
   private async read(files: readonly File[]): Promise<void> {
     this.stopping = new AbortController();
     const read = await readShapeFiles(files, this.stopping.signal, (done) => {
-      this.reading = files.length === 1 ? `Reading ${entryAt(files, 0).name}…` : `Reading ${done + 1} of ${files.length}…`;
+      this.reading = files.length === 1 ? say.reading(entryAt(files, 0).name) : say.readingOf(done + 1, files.length);
     });
     this.reading = '';
     this.put(read, files.length);
@@ -208,20 +208,20 @@ export class DrawerRoom extends RoomElement {
         ${
           open === undefined
             ? nothing
-            : html`<aside class="side" aria-label="Screen ${open.number}">
-              <button class="quiet back" @click=${() => this.choose(null)}>← All screens</button>
+            : html`<aside class="side" aria-label=${say.screen(open.number)}>
+              <button class="quiet back" @click=${() => this.choose(null)}>${say.allScreens}</button>
               <screen-editor .store=${this.store} .screen=${open}></screen-editor>
             </aside>`
         }
       </div>
       ${shapeDialogs(this.store, (read) => this.put(read, Math.max(1, read.shapes.length)))}
-      ${this.fileDrop.veil('Drop SVG files or pictures to add them to the drawer')}
+      ${this.fileDrop.veil(say.dropSVGFilesOr)}
     `;
   }
 
   private renderCompose() {
     return html`<div class="compose">
-      <p class="row"><button class="quiet" @click=${() => (this.composing = false)}>← Shapes and screens</button></p>
+      <p class="row"><button class="quiet" @click=${() => (this.composing = false)}>${say.shapesAndScreens}</button></p>
       <drawer-compose
         .store=${this.store}
         .screen=${this.screen}
@@ -235,21 +235,21 @@ export class DrawerRoom extends RoomElement {
     const { drawer: studio } = this.store.project;
     return html`<section aria-labelledby="shapes-head">
       <header class="row">
-        <h2 id="shapes-head">Shapes</h2>
+        <h2 id="shapes-head">${say.shapes}</h2>
         <span class="soft">${studio.shapes.length}</span>
         <span class="fill"></span>
         ${studio.shapes.length < 2 ? nothing : this.renderSizes()}
-        <button class=${studio.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.chooseFiles()}>Choose SVG files…</button>
-        <button class="quiet" @click=${() => void this.chooseFiles(PICTURE_FILES)}>Trace a picture…</button>
+        <button class=${studio.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.chooseFiles()}>${say.chooseSVGFiles}</button>
+        <button class="quiet" @click=${() => void this.chooseFiles(PICTURE_FILES)}>${say.tracePicture}</button>
         ${drawButton(this.store)}
       </header>
       <p class="soft reading" role="status">${this.reading}</p>
-      ${this.reading === '' ? nothing : html`<button @click=${() => this.stopping?.abort()}>Stop</button>`}
+      ${this.reading === '' ? nothing : html`<button @click=${() => this.stopping?.abort()}>${say.stop}</button>`}
       ${
         studio.shapes.length === 0
           ? html`<div class="empty">
-            <p>The drawer is empty.</p>
-            <p class="soft">Drop SVG files or a folder of them anywhere here, or choose them. What is filled or drawn in lines becomes a shape at the size it has in the file, on a screen of its own. A photo or scan (PNG, JPEG, WebP) is traced. Or draw a shape here. Files drawn on one page size stay in register.</p>
+            <p>${say.drawerIsEmpty}</p>
+            <p class="soft">${say.dropSVGFilesOrFolder}</p>
           </div>`
           : html`<div class="tray">
             <shape-tray .shapes=${studio.shapes} .chosen=${this.shape} .trueSize=${this.trueSize} @choose=${(event: CustomEvent<string>) => (this.shape = event.detail)}></shape-tray>
@@ -262,7 +262,7 @@ export class DrawerRoom extends RoomElement {
   private renderSizes() {
     const option = (label: string, value: boolean) =>
       html`<label><input type="radio" name="sizes" .checked=${this.trueSize === value} @change=${() => (this.trueSize = value)} />${label}</label>`;
-    return html`<span class="row small sizes" role="radiogroup" aria-label="Sizes shown">${option('True to each other', true)}${option('Each as large as fits', false)}</span>`;
+    return html`<span class="row small sizes" role="radiogroup" aria-label=${say.sizesShown}>${option(say.trueToEachOther, true)}${option(say.eachAsLargeAs, false)}</span>`;
   }
 
   private renderChosen() {

@@ -1,8 +1,10 @@
 import { html } from 'lit';
 import { entryAt } from '../../engine/base/at.ts';
+import { fixed } from '../../engine/base/language.ts';
 import { roundTo } from '../../engine/base/units.ts';
-import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import '../ui/kit/number-field.ts';
+import type { Screen, Shape } from '../../engine/shapes/types.ts';
+import { say } from '../words/en/drawer/room.ts';
 import type { FilesRead } from './read-files.ts';
 
 /** Below this a shape is most likely smaller than it was meant, mm; no source. */
@@ -49,18 +51,18 @@ export function longestNow(read: FilesRead, made: readonly string[], screens: re
 
 /** Asks for the size of drawings whose files give none. @param longestMm as they lie now */
 export function askSize({ count, longestMm: drawnMm }: Unsized, longestMm: number, pick: (mm: number) => void) {
-  const which = count === 1 ? 'One file gives' : `${count} files give`;
+  const which = count === 1 ? say.oneFileGives : say.filesGive(count);
   return html`<div class="row unsized">
     <ps-number
-      label=${count === 1 ? 'Longest side' : 'Longest side of the largest'}
+      label=${say.longestSideOfLargest(count)}
       unit="mm"
       .min=${1}
       .max=${5000}
       .value=${longestMm}
       @pick=${(event: CustomEvent<number>) => pick(event.detail)}
     ></ps-number>
-    ${longestMm === drawnMm ? html`` : html`<button @click=${() => pick(drawnMm)}>As drawn on a screen, ${drawnMm.toFixed(1)} mm</button>`}
-    <span class="soft small">${which} no size in mm${count === 1 ? '.' : '; all of them are laid by one scale.'}</span>
+    ${longestMm === drawnMm ? html`` : html`<button @click=${() => pick(drawnMm)}>${say.asDrawnOnScreen(fixed(drawnMm, 1))}</button>`}
+    <span class="soft small">${say.noSizeInMm(which, count)}</span>
   </div>`;
 }
 

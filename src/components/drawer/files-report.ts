@@ -1,4 +1,5 @@
 import { defined, entryAt } from '../../engine/base/at.ts';
+import { fixed } from '../../engine/base/language.ts';
 import { roundTo } from '../../engine/base/units.ts';
 import { shapeBounds } from '../../engine/geometry/rings.ts';
 import type { Box } from '../../engine/geometry/types.ts';
@@ -7,6 +8,7 @@ import { newScreens } from '../../engine/shapes/place/new-screens.ts';
 import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import { newId } from '../ui/new-id.ts';
+import { say } from '../words/en/drawer/room.ts';
 import { isSmall, scalesFor, SMALL_MM, unsizedOf, usualLongest } from './drawn-sizes.ts';
 import { type FilesRead, shapesOf } from './read-files.ts';
 import { sizeText } from './shape-tray.ts';
@@ -43,14 +45,14 @@ export function screensFor(
     .map((i) => {
       const shape = entryAt(read.shapes, i);
       const { number, placed } = entryAt(screens, i);
-      const percent = (entryAt(placed, 0).scale * 100).toFixed(1);
+      const percent = fixed(entryAt(placed, 0).scale * 100, 1);
       return {
-        text: `${shape.name} is ${sizeText(shape)}, larger than the printable part of the sheet; on screen ${number} it is placed at ${percent} % so that it fits.`,
+        text: say.isLargerThanPrintable(shape.name, sizeText(shape), number, percent),
         kept: true,
       };
     });
   if (page !== null && screens.length > 1) {
-    const text = `All were drawn on a page of ${sizeText(page)}, so they keep their places on it; the page lies in the middle of the sheet.`;
+    const text = say.allWereDrawnOn(sizeText(page));
     remarks.unshift({ text, kept: true });
   }
   const small = read.shapes.flatMap((shape, i) => (isSmall(shape, entryAt(screens, i).placed[0]?.scale ?? 1) ? [entryAt(screens, i)] : []));
@@ -58,8 +60,8 @@ export function screensFor(
   if (one !== undefined) {
     const text =
       small.length === 1
-        ? `${one.name} prints under ${SMALL_MM} mm across; if that is too small, give it a size on screen ${one.number}.`
-        : `${small.length} shapes print under ${SMALL_MM} mm across, ${one.name} first; where that is too small, give them a size on their screens.`;
+        ? say.printsUnderMmAcross(one.name, SMALL_MM, one.number)
+        : say.shapesPrintUnderMm(small.length, SMALL_MM, one.name);
     remarks.push({ text, kept: true });
   }
   return { screens, register: page !== null, remarks, longestMm };
@@ -128,10 +130,10 @@ export function spreadAsLaid(
 export function headOf(shapes: readonly Shape[], refused: number, screens: readonly Screen[]): string {
   const added =
     shapes.length === 0
-      ? 'Nothing was added'
+      ? say.nothingWasAdded
       : shapes.length === 1
-        ? `${entryAt(shapes, 0).name} was added, on screen ${entryAt(screens, 0).number}`
-        : `${shapes.length} shapes were added, on screens ${entryAt(screens, 0).number} to ${defined(screens.at(-1)).number}`;
+        ? say.wasAddedOnScreen(entryAt(shapes, 0).name, entryAt(screens, 0).number)
+        : say.shapesWereAddedOn(shapes.length, entryAt(screens, 0).number, defined(screens.at(-1)).number);
   if (refused === 0) return added;
-  return `${added}; ${refused === 1 ? 'one file was' : `${refused} files were`} refused`;
+  return say.refused(added, refused === 1 ? say.oneFileWas : say.filesWere(refused));
 }

@@ -1,5 +1,6 @@
 import { entryAt } from '../../engine/base/at.ts';
 import type { Problem } from '../../engine/base/error.ts';
+import { numberLocale } from '../../engine/base/language.ts';
 import { drawerShape } from '../../engine/shapes/place/drawer-shape.ts';
 import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
 import type { ShapeOf } from '../../engine/shapes/read/parts.ts';
@@ -9,6 +10,7 @@ import type { FileFound } from '../../workers/api/reader-api.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { readFile } from '../../workers/client/file-reader.ts';
 import { newId } from '../ui/new-id.ts';
+import { say } from '../words/en/drawer/room.ts';
 
 /** A file of several groups or colours. */
 export interface Divided {
@@ -45,7 +47,7 @@ export async function readShapeFiles(files: readonly File[], signal: AbortSignal
   const read: FilesRead = { shapes: [], pages: [], sized: [], whites: [], divided: [], remarks: [] };
   for (const [done, file] of inNameOrder(files).entries()) {
     if (signal.aborted) {
-      read.remarks.push({ text: `${file.name}: the file was not read, as you stopped; choose it again to read it.`, kept: false });
+      read.remarks.push({ text: say.fileWasNotRead(file.name), kept: false });
       continue;
     }
     onNext(done);
@@ -131,7 +133,7 @@ export async function readOtherwise(
     shapes: [drawn],
     problems,
   } = found;
-  if (drawn === undefined) return problems[0]?.message ?? `${file.name}: nothing is left of it.`;
+  if (drawn === undefined) return problems[0]?.message ?? say.nothingIsLeftOf(file.name);
   const shape = drawerShape(drawn, id);
   const remarks = read.remarks.filter(({ text }) => !text.startsWith(`${file.name}: its white areas`));
   const said = problems.filter(({ code }) => code === 'shape.white').map(({ message }) => ({ text: message, kept: true }));
@@ -169,7 +171,7 @@ async function gather(entry: FileSystemEntry, chosen: boolean, found: File[]): P
 
 /** As an artist numbers them: leaf-2 before leaf-10. */
 function inNameOrder(files: readonly File[]): File[] {
-  const order = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+  const order = new Intl.Collator(numberLocale(), { numeric: true, sensitivity: 'base' });
   return files.toSorted((a, b) => order.compare(a.name, b.name));
 }
 
@@ -177,5 +179,5 @@ function inNameOrder(files: readonly File[]): File[] {
 function countedSentences(problems: readonly Problem[]): string[] {
   const times = new Map<string, number>();
   for (const { message } of problems) times.set(message, (times.get(message) ?? 0) + 1);
-  return [...times].map(([message, count]) => (count === 1 ? message : `${message} (${count} times)`));
+  return [...times].map(([message, count]) => (count === 1 ? message : say.times(message, count)));
 }

@@ -1,24 +1,26 @@
 import { html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import { fixed } from '../../engine/base/language.ts';
 import { THREAD_UM, THREADS_PER_CM } from '../../engine/base/limits.ts';
 import { roundTo } from '../../engine/base/units.ts';
 import { checkMesh, openingUm } from '../../engine/shapes/place/mesh-size.ts';
 import { placeInMiddle, reachBeyondMm } from '../../engine/shapes/place/new-screen.ts';
 import type { Mesh, PlacedShape, Screen } from '../../engine/shapes/types.ts';
 import { StoreElement } from '../store-element.ts';
-import { controls } from '../ui/controls-style.ts';
 import '../ui/films/films-dialog.ts';
 import '../ui/kit/number-field.ts';
+import { controls } from '../ui/controls-style.ts';
 import { drawerFilms, drawerPlates } from '../ui/films/drawer-films.ts';
 import type { NumberPick } from '../ui/kit/number-field.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
-import { filmNote } from '../words/film-words.ts';
-import { editorStyles } from './editor-style.ts';
+import { say } from '../words/en/drawer/room.ts';
 import './screen-frame.ts';
 import './screen-thin.ts';
-import type { ThinShown } from './screen-thin.ts';
+import { filmNote } from '../words/film-words.ts';
 import './sheet-preview.ts';
+import { editorStyles } from './editor-style.ts';
+import type { ThinShown } from './screen-thin.ts';
 import type { Move } from './sheet-preview.ts';
 
 /** One screen: what lies on it and where, its mesh, and the way to the Bench. */
@@ -92,7 +94,7 @@ export class ScreenEditor extends StoreElement {
   private removeScreen(): void {
     const { number, name } = this.screen;
     if (this.store.dispatch({ kind: 'remove-screen', screen: this.screen.id })) {
-      this.store.tell(`Screen ${number}, ${name}, is out of the drawer; undo brings it back.`, 'news');
+      this.store.tell(say.screenIsOutOf(number, name), 'news');
     }
   }
 
@@ -105,7 +107,7 @@ export class ScreenEditor extends StoreElement {
       <header>
         <span class="number" aria-hidden="true">${screen.number}</span>
         <label class="name">
-          <span class="visually-hidden">Name of screen ${screen.number}</span>
+          <span class="visually-hidden">${say.nameOfScreen(screen.number)}</span>
           <input
             type="text"
             .value=${screen.name}
@@ -114,8 +116,8 @@ export class ScreenEditor extends StoreElement {
         </label>
       </header>
       <div class="row bench">
-        <p class="soft small">${uses === 0 ? 'Not on the Bench' : uses === 1 ? 'On the Bench in one pull' : `On the Bench in ${uses} pulls`}</p>
-        <button class="main" @click=${() => putOnBench(this.store, [this.screen])}>Put on the Bench</button>
+        <p class="soft small">${uses === 0 ? say.notOnBench : uses === 1 ? say.onBenchInOne : say.onBenchInPulls(uses)}</p>
+        <button class="main" @click=${() => putOnBench(this.store, [this.screen])}>${say.putOnBench}</button>
       </div>
       <sheet-preview
         .paper=${studio.paper}
@@ -129,27 +131,27 @@ export class ScreenEditor extends StoreElement {
       ></sheet-preview>
       ${this.renderPlace(placed)}
       <div class="row add">
-        <select id="more" aria-label="Another shape for this screen">
+        <select id="more" aria-label=${say.anotherShapeForThis}>
           ${studio.shapes.map((shape) => html`<option value=${shape.id}>${shape.name}</option>`)}
         </select>
-        <button ?disabled=${studio.shapes.length === 0} @click=${this.addShape}>Add to the screen</button>
+        <button ?disabled=${studio.shapes.length === 0} @click=${this.addShape}>${say.addToScreen}</button>
       </div>
-      <section aria-label="Mesh">
-        <h3>Mesh</h3>
+      <section aria-label=${say.mesh}>
+        <h3>${say.mesh}</h3>
         <div class="fields">
-          <ps-number label="Threads" unit="/cm" min=${THREADS_PER_CM.least} max=${THREADS_PER_CM.most} .value=${screen.mesh.threadsPerCm} @pick=${(event: NumberPick) => this.setMesh({ threadsPerCm: event.detail })}></ps-number>
-          <ps-number label="Thread" unit="µm" min=${THREAD_UM.least} max=${THREAD_UM.most} .value=${screen.mesh.threadUm} @pick=${(event: NumberPick) => this.setMesh({ threadUm: event.detail })}></ps-number>
-          <p class="soft small">Opening about ${roundTo(openingUm(screen.mesh), 0)} µm</p>
+          <ps-number label=${say.threads} unit="/cm" min=${THREADS_PER_CM.least} max=${THREADS_PER_CM.most} .value=${screen.mesh.threadsPerCm} @pick=${(event: NumberPick) => this.setMesh({ threadsPerCm: event.detail })}></ps-number>
+          <ps-number label=${say.thread} unit="µm" min=${THREAD_UM.least} max=${THREAD_UM.most} .value=${screen.mesh.threadUm} @pick=${(event: NumberPick) => this.setMesh({ threadUm: event.detail })}></ps-number>
+          <p class="soft small">${say.openingAboutM(roundTo(openingUm(screen.mesh), 0))}</p>
         </div>
         ${this.meshProblem === '' ? nothing : html`<p class="problem small" role="alert">${this.meshProblem}</p>`}
         <drawer-screen-thin .store=${this.store} .screen=${screen} @thin=${this.onThin}></drawer-screen-thin>
       </section>
-      <section aria-label="Frame">
+      <section aria-label=${say.frame}>
         <drawer-screen-frame .store=${this.store} .screen=${screen}></drawer-screen-frame>
       </section>
       <div class="row actions">
         ${drawerFilms(this.store, screen)} ${drawerPlates(this.store, screen)}
-        <button class="quiet" @click=${this.removeScreen}>Remove screen</button>
+        <button class="quiet" @click=${this.removeScreen}>${say.removeScreen}</button>
       </div>
     `;
   }
@@ -162,32 +164,32 @@ export class ScreenEditor extends StoreElement {
     const shape = studio.shapes.find((entry) => entry.id === one.shape);
     const nameOf = (id: string): string => studio.shapes.find((entry) => entry.id === id)?.name ?? id;
     const beyond = shape === undefined ? 0 : reachBeyondMm(shape, one, studio.paper.printable);
-    return html`<section aria-label="Place">
+    return html`<section aria-label=${say.place}>
       ${
         placed.length === 1
           ? html`<h3>${nameOf(one.shape)}</h3>`
-          : html`<div class="row pieces" role="group" aria-label="Shapes on this screen">
+          : html`<div class="row pieces" role="group" aria-label=${say.shapesOnThisScreen}>
             ${placed.map(
               (entry, i) => html`<button aria-pressed=${i === index} @click=${() => (this.chosen = i)}>${nameOf(entry.shape)}</button>`,
             )}
           </div>`
       }
       <div class="fields">
-        <ps-number label="From left" unit="mm" step="0.1" min="-5000" max="5000" .value=${one.xMm} @pick=${(event: NumberPick) => this.place(index, { xMm: event.detail })}></ps-number>
-        <ps-number label="From top" unit="mm" step="0.1" min="-5000" max="5000" .value=${one.yMm} @pick=${(event: NumberPick) => this.place(index, { yMm: event.detail })}></ps-number>
-        <ps-number label="Turn" unit="°" min="-360" max="360" .value=${one.turnDeg} @pick=${(event: NumberPick) => this.place(index, { turnDeg: event.detail })}></ps-number>
-        <ps-number label="Size" unit="%" min="0.1" max="10000" .value=${one.scale * 100} @pick=${(event: NumberPick) => this.place(index, { scale: event.detail / 100 })}></ps-number>
+        <ps-number label=${say.fromLeft} unit="mm" step="0.1" min="-5000" max="5000" .value=${one.xMm} @pick=${(event: NumberPick) => this.place(index, { xMm: event.detail })}></ps-number>
+        <ps-number label=${say.fromTop} unit="mm" step="0.1" min="-5000" max="5000" .value=${one.yMm} @pick=${(event: NumberPick) => this.place(index, { yMm: event.detail })}></ps-number>
+        <ps-number label=${say.turn} unit="°" min="-360" max="360" .value=${one.turnDeg} @pick=${(event: NumberPick) => this.place(index, { turnDeg: event.detail })}></ps-number>
+        <ps-number label=${say.size} unit="%" min="0.1" max="10000" .value=${one.scale * 100} @pick=${(event: NumberPick) => this.place(index, { scale: event.detail / 100 })}></ps-number>
       </div>
       <label class="tick">
         <input type="checkbox" .checked=${live(one.mirrored === true)} @change=${(event: Event) => this.place(index, { mirrored: (event.target as HTMLInputElement).checked ? true : undefined })} />
-        Mirrored
+        ${say.mirrored}
       </label>
       ${filmNote(placed) === '' ? nothing : html`<p class="soft small">${filmNote(placed)}</p>`}
       <p class="soft small">
-        ${shape === undefined ? nothing : `Prints ${roundTo(shape.widthMm * one.scale, 0)} × ${roundTo(shape.heightMm * one.scale, 0)} mm before turning; the place is that of its middle.`}
-        ${beyond > 0.05 ? html`<span class="problem">Reaches ${beyond.toFixed(1)} mm beyond the printable part.</span>` : nothing}
+        ${shape === undefined ? nothing : say.printsMmBeforeTurning(roundTo(shape.widthMm * one.scale, 0), roundTo(shape.heightMm * one.scale, 0))}
+        ${beyond > 0.05 ? html`<span class="problem">${say.reachesMmBeyondPrintable(fixed(beyond, 1))}</span>` : nothing}
       </p>
-      ${placed.length > 1 ? html`<button class="quiet take" @click=${() => this.takeOff(index)}>Take ${nameOf(one.shape)} off the screen</button>` : nothing}
+      ${placed.length > 1 ? html`<button class="quiet take" @click=${() => this.takeOff(index)}>${say.takeOffScreen(nameOf(one.shape))}</button>` : nothing}
     </section>`;
   }
 }

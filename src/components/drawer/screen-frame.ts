@@ -15,16 +15,17 @@ import { controls } from '../ui/controls-style.ts';
 import '../ui/kit/number-field.ts';
 import type { NumberPick } from '../ui/kit/number-field.ts';
 import { closeStackHost } from '../ui/layout-style.ts';
+import { say } from '../words/en/drawer/room.ts';
 
 /** A larger number on a frame is taken for a slip. */
 const MOST_NUMBER = 99_999;
 /** How a screen may stand, in words. */
 const STATES: readonly (readonly [FrameState, string])[] = [
-  ['drawn', 'drawn, not made'],
-  ['to make', 'to make'],
-  ['film made', 'film made, to expose'],
-  ['made', 'made: exposed, ready to print'],
-  ['reclaimed', 'reclaimed'],
+  ['drawn', say.drawnNotMade],
+  ['to make', say.toMake],
+  ['film made', say.filmMadeToExpose],
+  ['made', say.madeExposedReadyTo],
+  ['reclaimed', say.reclaimed],
 ];
 
 /** A screen as a thing: how it stands, its frame and what that prints, and its emulsion. */
@@ -85,55 +86,53 @@ export class ScreenFrame extends StoreElement {
       if (image === null) return nothing;
       const least = this.least(image);
       return html`<p class="soft small">
-          Its image is ${roundTo(image.widthMm, 0)} × ${roundTo(image.heightMm, 0)} mm: a frame of ${least.widthMm} × ${least.heightMm} mm inside has
-          ${FRAME_MARGIN_MM} mm on each side for ink and squeegee (common practice, no source).
+          ${say.itsImageIsMm({ roundTo: roundTo(image.widthMm, 0), roundTo2: roundTo(image.heightMm, 0), widthMm: least.widthMm, heightMm: least.heightMm, frameMarginMm: FRAME_MARGIN_MM })}
         </p>
-        <button class="quiet" @click=${() => this.setInside(least)}>Say which frame it is on</button>`;
+        <button class="quiet" @click=${() => this.setInside(least)}>${say.sayWhichFrameIt}</button>`;
     }
     const area = { widthMm: inside.widthMm - 2 * FRAME_MARGIN_MM, heightMm: inside.heightMm - 2 * FRAME_MARGIN_MM };
     const fits = image === null || (image.widthMm <= area.widthMm && image.heightMm <= area.heightMm);
     const side = (name: keyof FrameSize, label: string) =>
       html`<ps-number .label=${label} unit="mm" .min=${FRAME_SIDE_MM.least} .max=${FRAME_SIDE_MM.most} .value=${inside[name]} @pick=${({ detail }: NumberPick) => this.setInside({ ...inside, [name]: detail })}></ps-number>`;
-    return html`<div class="fields">${side('widthMm', 'Frame inside, width')} ${side('heightMm', 'height')}</div>
+    return html`<div class="fields">${side('widthMm', say.frameInsideWidth)} ${side('heightMm', say.height)}</div>
       <p class="soft small">
         ${
           Math.min(area.widthMm, area.heightMm) > 0
-            ? `Image area ${roundTo(area.widthMm, 0)} × ${roundTo(area.heightMm, 0)} mm, with ${FRAME_MARGIN_MM} mm on each side for ink and squeegee (common practice, no source).`
-            : `Too small to print: ink and squeegee take ${FRAME_MARGIN_MM} mm on each side (common practice, no source).`
+            ? say.imageAreaMmWith(roundTo(area.widthMm, 0), roundTo(area.heightMm, 0), FRAME_MARGIN_MM)
+            : say.tooSmallToPrint(FRAME_MARGIN_MM)
         }
       </p>
       ${
         fits || image === null
           ? nothing
           : html`<p class="problem small" role="alert">
-            Its image is ${roundTo(image.widthMm, 0)} × ${roundTo(image.heightMm, 0)} mm and reaches outside the frame’s image area; take a larger frame, or make the shapes smaller.
+            ${say.itsImageIsMmAnd(roundTo(image.widthMm, 0), roundTo(image.heightMm, 0))}
           </p>`
       }
-      <button class="quiet" @click=${() => this.setInside(null)}>Forget the frame</button>`;
+      <button class="quiet" @click=${() => this.setInside(null)}>${say.forgetFrame}</button>`;
   }
 
   override render() {
     const image = this.image();
     const lie = this.store.project.films ?? USUAL_LIE;
     const now = frameState(this.screen.id, this.store.project.frames);
-    return html`<h3>Frame</h3>
+    return html`<h3>${say.frame}</h3>
       <div class="row">
-        <label for="frame">The screen is</label>
+        <label for="frame">${say.screenIs}</label>
         <select id="frame" @change=${(event: Event) => this.setState((event.target as HTMLSelectElement).value as FrameState)}>
           ${STATES.map(([value, text]) => html`<option value=${value} .selected=${value === now}>${text}</option>`)}
         </select>
       </div>
       ${keyed(
         this.refused,
-        html`<ps-number label="Number on it" whole .min=${1} .max=${MOST_NUMBER} .value=${this.screen.number} @pick=${({ detail }: NumberPick) => this.setNumber(detail)}></ps-number>`,
+        html`<ps-number label=${say.numberOnIt} whole .min=${1} .max=${MOST_NUMBER} .value=${this.screen.number} @pick=${({ detail }: NumberPick) => this.setNumber(detail)}></ps-number>`,
       )}
       ${this.frame(image)}
       ${
         image === null
           ? nothing
           : html`<p class="soft small">
-            Emulsion about ${Math.ceil(emulsionMl({ imageWidthMm: image.widthMm, imageHeightMm: image.heightMm }))} mL (from memory). Its film lies
-            on the ${lie.side === 'paper' ? 'side that touches the paper' : 'squeegee’s side'}, its printed side ${lie.printed === 'against' ? 'against' : 'away from'} the emulsion: ${readsWrong(lie) ? 'wrong' : 'right'}-reading${isMirrored(this.screen) ? ', its image mirrored' : ''}; choose otherwise under Film of it…
+            ${say.emulsionAboutMLFrom({ ceil: Math.ceil(emulsionMl({ imageWidthMm: image.widthMm, imageHeightMm: image.heightMm })), sideIsPaper: lie.side === 'paper', printedIsAgainst: lie.printed === 'against', readsWrong: readsWrong(lie), isMirrored: isMirrored(this.screen) })}
           </p>`
       }`;
   }

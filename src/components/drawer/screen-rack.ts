@@ -6,6 +6,7 @@ import type { Paper } from '../../engine/ink/types.ts';
 import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
 import { controls } from '../ui/controls-style.ts';
 import { cardList } from '../ui/layout-style.ts';
+import { say } from '../words/en/drawer/room.ts';
 import { outlinePath, placedTransform } from './outline-path.ts';
 
 const SEARCH_FROM = 21;
@@ -145,15 +146,15 @@ export class ScreenRack extends LitElement {
           : html`<p class="search row">
             <input
               type="search"
-              aria-label="Find a screen"
-              placeholder="Find by name or number"
+              aria-label=${say.findScreen}
+              placeholder=${say.findByNameOr}
               .value=${this.sought}
               @input=${(event: Event) => (this.sought = (event.target as HTMLInputElement).value)}
             />
-            <span class="soft" role="status">${found.length} of ${this.screens.length}</span>
+            <span class="soft" role="status">${say.of(found.length, this.screens.length)}</span>
           </p>`
       }
-      <ul aria-label="Screens">
+      <ul aria-label=${say.screens2}>
         ${repeat(
           found,
           (screen) => screen.id,
@@ -170,7 +171,7 @@ export class ScreenRack extends LitElement {
                 })}
               </svg>
               <span class="label">
-                <span class="number"><span class="visually-hidden">Screen</span> ${screen.number}</span>
+                <span class="number"><span class="visually-hidden">${say.screen2}</span> ${screen.number}</span>
                 <span class="name">${screen.name}</span>
                 <span class="sub">${screen.mesh.threadsPerCm}/cm – ${screen.mesh.threadUm} µm${this.stateOf(screen)}</span>
               </span>

@@ -1,19 +1,20 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { fixed } from '../../engine/base/language.ts';
 import { roundTo } from '../../engine/base/units.ts';
 import { leastLine, PAPER_LEAST_MM } from '../../engine/output/thin/least-line.ts';
 import type { ThinFound, ThinPlace } from '../../engine/output/thin/thin-places.ts';
 import type { Screen } from '../../engine/shapes/types.ts';
 import { findThinPlaces } from '../../workers/client/stencils.ts';
 import { StoreElement } from '../store-element.ts';
-import { controls } from '../ui/controls-style.ts';
 import '../ui/kit/fold.ts';
 import '../ui/kit/number-field.ts';
-import type { NumberPick } from '../ui/kit/number-field.ts';
+import { controls } from '../ui/controls-style.ts';
 import '../ui/kit/progress.ts';
-import { counted } from '../ui/words.ts';
+import type { NumberPick } from '../ui/kit/number-field.ts';
 import { workFailure } from '../ui/work-failure.ts';
 import { Work } from '../ui/work.ts';
+import { say } from '../words/en/drawer/room.ts';
 
 /** Rows of the list; the picture has them all. */
 const MOST_ROWS = 12;
@@ -95,7 +96,13 @@ export class ScreenThin extends StoreElement {
   private row(place: ThinPlace) {
     const { kind, widthMm, box } = place;
     const long = Math.max(box.widthMm, box.heightMm);
-    const words = `${kind === 'line' ? 'Line' : 'Gap'} of ${widthMm.toFixed(2)} mm, ${roundTo(long, 1)} mm long, at ${roundTo(box.xMm + box.widthMm / 2, 0)}, ${roundTo(box.yMm + box.heightMm / 2, 0)}`;
+    const words = say.lineOfMmMm({
+      kindIsLine: kind === 'line',
+      widthMm: fixed(widthMm, 2),
+      roundTo: roundTo(long, 1),
+      roundTo2: roundTo(box.xMm + box.widthMm / 2, 0),
+      roundTo3: roundTo(box.yMm + box.heightMm / 2, 0),
+    });
     return html`<li>
       <button class="quiet small" aria-pressed=${this.chosen === place} @click=${() => this.show(this.chosen === place ? null : place)}>${words}</button>
     </li>`;
@@ -105,33 +112,32 @@ export class ScreenThin extends StoreElement {
     const { found } = this.looking;
     if (found === null) return nothing;
     const { places, lines, gaps } = found;
-    if (places.length === 0) return html`<p class="small">No line and no gap is narrower than ${this.leastMm} mm.</p>`;
+    if (places.length === 0) return html`<p class="small">${say.noLineAndNo(this.leastMm)}</p>`;
     const more = lines + gaps - Math.min(MOST_ROWS, places.length);
-    return html`<p class="small">Red on the sheet: ${counted(lines, 'line')} that may not print, ${counted(gaps, 'gap')} that may fill in. Places are mm from left and top.</p>
-      <ul aria-label="Thin places">
+    return html`<p class="small">${say.redOnSheetLines(lines, gaps)}</p>
+      <ul aria-label=${say.thinPlaces}>
         ${places.slice(0, MOST_ROWS).map((place) => this.row(place))}
       </ul>
-      ${more > 0 ? html`<p class="soft small">And ${more} shorter.</p>` : nothing}`;
+      ${more > 0 ? html`<p class="soft small">${say.andShorter(more)}</p>` : nothing}`;
   }
 
   private note(): string {
     const { found, running } = this.looking;
-    if (running) return 'looking…';
+    if (running) return say.looking;
     if (found === null) return '';
-    return found.lines + found.gaps === 0 ? 'none' : `${counted(found.lines, 'line')}, ${counted(found.gaps, 'gap')}`;
+    return found.lines + found.gaps === 0 ? say.none : say.linesGaps(found.lines, found.gaps);
   }
 
   override render() {
     const { holdsMm, safeMm } = leastLine(this.screen.mesh);
     const { running, found } = this.looking;
-    return html`<ps-fold label="Thin places" .note=${this.note()} ?strong=${found !== null && found.lines + found.gaps > 0}>
+    return html`<ps-fold label=${say.thinPlaces} .note=${this.note()} ?strong=${found !== null && found.lines + found.gaps > 0}>
       <div class="inside">
-        <ps-number label="Lines and gaps under" unit="mm" step="0.05" .min=${ASKED_MM.least} .max=${ASKED_MM.most} .value=${this.leastMm} @pick=${({ detail }: NumberPick) => (this.asked = detail)}></ps-number>
+        <ps-number label=${say.linesAndGapsUnder} unit="mm" step="0.05" .min=${ASKED_MM.least} .max=${ASKED_MM.most} .value=${this.leastMm} @pick=${({ detail }: NumberPick) => (this.asked = detail)}></ps-number>
         <p class="soft small">
-          This mesh holds ${holdsMm.toFixed(2)} mm, an opening and two threads, and prints ${safeMm.toFixed(2)} mm surely, three threads and openings: from memory. Artwork for
-          paper keeps to ${PAPER_LEAST_MM.line} mm for lines and ${PAPER_LEAST_MM.gap} mm for gaps.
+          ${say.thisMeshHoldsMm(fixed(holdsMm, 2), fixed(safeMm, 2), PAPER_LEAST_MM.line, PAPER_LEAST_MM.gap)}
         </p>
-        ${running ? html`<ps-progress label="Looking for thin places" words="Looking…" .value=${null} @stop=${() => this.looking.stop()}></ps-progress>` : this.list()}
+        ${running ? html`<ps-progress label=${say.lookingForThinPlaces} words=${say.looking2} .value=${null} @stop=${() => this.looking.stop()}></ps-progress>` : this.list()}
         ${workFailure(this.looking)}
       </div>
     </ps-fold>`;

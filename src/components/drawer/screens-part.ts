@@ -3,6 +3,7 @@ import type { Screen } from '../../engine/shapes/types.ts';
 import type { AppStore } from '../app-store.ts';
 import { drawerFilms, drawerPlates } from '../ui/films/drawer-films.ts';
 import './screen-rack.ts';
+import { say } from '../words/en/drawer/room.ts';
 
 interface ScreensPart {
   store: AppStore;
@@ -19,16 +20,16 @@ export function screensPart({ store, open, choose, compose }: ScreensPart) {
   const bare = studio.screens.length === 0;
   return html`<section aria-labelledby="screens-head">
     <header class="row">
-      <h2 id="screens-head">Screens</h2>
+      <h2 id="screens-head">${say.screens2}</h2>
       <span class="soft">${studio.screens.length}</span>
       <span class="fill"></span>
       ${drawerFilms(store)} ${drawerPlates(store)}
-      <button title="All screens on one sheet; many shapes put on screens at once" @click=${compose}>Whole sheet…</button>
-      <button class="quiet" title="Name, colour, sheet and printable part of the paper" @click=${() => store.go('inks')}>Sheet ${studio.paper.widthMm} × ${studio.paper.heightMm} mm…</button>
+      <button title=${say.allScreensOnOne} @click=${compose}>${say.wholeSheet}</button>
+      <button class="quiet" title=${say.nameColourSheetAnd} @click=${() => store.go('inks')}>${say.sheetMm(studio.paper.widthMm, studio.paper.heightMm)}</button>
     </header>
     ${
       bare
-        ? html`<p class="soft">No screens yet: choose a shape above and make a screen of it.</p>`
+        ? html`<p class="soft">${say.noScreensYetChoose}</p>`
         : html`<screen-rack
           .screens=${studio.screens}
           .shapes=${studio.shapes}

@@ -1,8 +1,10 @@
 import { css, html, LitElement, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { fixed } from '../../engine/base/language.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 import { controls } from '../ui/controls-style.ts';
+import { say } from '../words/en/drawer/room.ts';
 import { outlinePath } from './outline-path.ts';
 
 const LARGEST_PX = 112;
@@ -24,7 +26,7 @@ export function sizeText(shape: Pick<Shape, 'widthMm' | 'heightMm'>): string {
 }
 
 function tell(mm: number): string {
-  return mm >= 10 ? mm.toFixed(0) : mm.toFixed(1);
+  return mm >= 10 ? fixed(mm, 0) : fixed(mm, 1);
 }
 
 /** The open drawer: all shapes as silhouettes on one sheet. Sends `choose` with a shape's id. */
@@ -143,7 +145,7 @@ export class ShapeTray extends LitElement {
 
   override render() {
     const longest = this.shapes.reduce((most, shape) => Math.max(most, shape.widthMm, shape.heightMm), 1);
-    return html`<ul aria-label="Shapes">
+    return html`<ul aria-label=${say.shapes}>
       ${repeat(
         this.shapes,
         (shape) => shape.id,
@@ -163,7 +165,7 @@ export class ShapeTray extends LitElement {
                 </svg>
               </span>
               <span class="label">
-                <span class="name">${shape.name === '' ? 'unnamed' : shape.name}</span>
+                <span class="name">${shape.name === '' ? say.unnamed : shape.name}</span>
                 <span class="size">${sizeText(shape)}</span>
               </span>
             </button>

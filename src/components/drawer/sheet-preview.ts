@@ -5,6 +5,7 @@ import { toOffsetGrid } from '../../engine/base/units.ts';
 import type { Paper } from '../../engine/ink/types.ts';
 import type { PlacedShape, Shape } from '../../engine/shapes/types.ts';
 import { holdPage } from '../ui/hold-page.ts';
+import { say } from '../words/en/drawer/room.ts';
 import { outlinePath, placedTransform } from './outline-path.ts';
 import type { ThinShown } from './screen-thin.ts';
 import { thinMarks } from './thin-marks.ts';
@@ -156,12 +157,12 @@ export class SheetPreview extends LitElement {
     if (shape === undefined) return nothing;
     const path = outlinePath(shape);
     const transform = placedTransform(placed, path);
-    const state = `${this.moving?.index === index ? 'moving ' : ''}${this.chosen === index ? '' : 'rest'}`;
+    const state = say.moving(this.moving?.index === index, this.chosen === index);
     return svg`<g
       class=${state}
       tabindex="0"
       role="button"
-      aria-label=${`${shape.name} at ${placed.xMm}, ${placed.yMm} mm; arrow keys move it`}
+      aria-label=${say.atMmArrowKeys(shape.name, placed.xMm, placed.yMm)}
       @pointerdown=${(event: PointerEvent) => this.take(event, index)}
       @pointermove=${(event: PointerEvent) => this.drag(event, false)}
       @pointerup=${(event: PointerEvent) => this.drag(event, true)}
@@ -177,7 +178,7 @@ export class SheetPreview extends LitElement {
 
   override render() {
     const { widthMm, heightMm, printable } = this.paper;
-    return html`<svg viewBox="0 0 ${widthMm} ${heightMm}" role="group" aria-label="Sheet, ${widthMm} × ${heightMm} mm">
+    return html`<svg viewBox="0 0 ${widthMm} ${heightMm}" role="group" aria-label=${say.sheetMmWidthMm(widthMm, heightMm)}>
       ${this.placed.map((placed, index) => this.piece(placed, index))}
       ${thinMarks(this.thin)}
       ${svg`<rect class="printable" x=${printable.xMm} y=${printable.yMm} width=${printable.widthMm} height=${printable.heightMm} />`}

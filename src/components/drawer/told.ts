@@ -3,6 +3,7 @@ import type { Project } from '../../engine/project/types.ts';
 import type { ShapeOf } from '../../engine/shapes/read/parts.ts';
 import type { WhiteAs } from '../../engine/shapes/read/white.ts';
 import type { Screen } from '../../engine/shapes/types.ts';
+import { say } from '../words/en/drawer/room.ts';
 import { askParts } from './ask-parts.ts';
 import type { Told } from './divide.ts';
 import { askSize, longestNow, unsizedOf } from './drawn-sizes.ts';
@@ -26,17 +27,17 @@ export function renderTold(told: Shown, doings: Doings) {
   const { drawer: studio, bench } = project;
   const made = studio.screens.filter(({ id }) => report.screens.includes(id));
   const waiting = made.filter(({ id }) => !bench.some((pull) => pull.screen === id));
-  return html`<div class="report" role="status" aria-label="What the files came to">
+  return html`<div class="report" role="status" aria-label=${say.whatFilesCameTo}>
     <div class="top">
       <h3>${report.head}</h3>
-      <button class="quiet" @click=${doings.close}>Close</button>
+      <button class="quiet" @click=${doings.close}>${say.close}</button>
     </div>
     ${
       made.length < 2
         ? nothing
         : html`<div class="row">
-          ${waiting.length < 2 ? nothing : html`<button class="main" @click=${() => doings.toBench(waiting)}>Put all ${waiting.length} on the Bench</button>`}
-          ${report.register || made.some(({ placed }) => placed.length !== 1) ? nothing : html`<button @click=${() => doings.spread(made)}>Spread over the sheet</button>`}
+          ${waiting.length < 2 ? nothing : html`<button class="main" @click=${() => doings.toBench(waiting)}>${say.putAllOnBench(waiting.length)}</button>`}
+          ${report.register || made.some(({ placed }) => placed.length !== 1) ? nothing : html`<button @click=${() => doings.spread(made)}>${say.spreadOverSheet}</button>`}
         </div>`
     }
     ${renderAsked(told, doings)}

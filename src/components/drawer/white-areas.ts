@@ -4,12 +4,13 @@ import type { WhiteAs } from '../../engine/shapes/read/white.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 import '../ui/kit/select.ts';
 import type { Option } from '../ui/kit/select.ts';
+import { say } from '../words/en/drawer/room.ts';
 import type { FilesRead } from './read-files.ts';
 
 const WAYS: readonly Option<WhiteAs>[] = [
-  { value: 'paper', label: 'a hole, as it looks' },
-  { value: 'ink', label: 'ink, as any colour' },
-  { value: 'nothing', label: 'nothing, left out' },
+  { value: 'paper', label: say.holeAsItLooks },
+  { value: 'ink', label: say.inkAsAnyColour },
+  { value: 'nothing', label: say.nothingLeftOut },
 ];
 
 /** Tells the ways apart in which one file was read. */
@@ -36,7 +37,7 @@ export function askWhite(
   return html`<div class="row whites">
     ${whites.map(
       ({ at }) => html`<ps-select
-        label="White in ${entryAt(shapes, at).name} is"
+        label=${say.whiteInIs(entryAt(shapes, at).name)}
         .value=${wayOf(entryAt(shapes, at).id)}
         .options=${WAYS}
         @pick=${(event: CustomEvent<WhiteAs>) => pick(at, event.detail)}

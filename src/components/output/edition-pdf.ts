@@ -1,10 +1,11 @@
 import { defined } from '../../engine/base/at.ts';
+import { fixed } from '../../engine/base/language.ts';
 import { type EditionRecord, printedOrder } from '../../engine/log/edition/edition-sheets.ts';
 import { type Edition, editionFacts, type EditionFacts } from '../../engine/log/edition/edition.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { PageFonts } from '../ui/page-fonts.ts';
-import { counted } from '../ui/words.ts';
 import { countFacts, datesOf, fateOf, markRows, rangeOf } from '../words/edition-words.ts';
+import { say } from '../words/en/output/room.ts';
 import { recipeOffsetWords } from '../words/offset-words.ts';
 import { type PageName, PageWriter } from './page-writer.ts';
 import type { PdfFile } from './pull-sheet-pdf.ts';
@@ -32,7 +33,7 @@ const HEADING_PT = 13.5;
  */
 export async function editionPdf(recipe: Recipe, edition: Edition, options: EditionPdfOptions): Promise<PdfFile> {
   const title = edition.words.title || recipe.title;
-  const out = await PageWriter.open(options.size, `${title}, documentation of an edition`, options.fonts);
+  const out = await PageWriter.open(options.size, say.documentationOfEdition(title), options.fonts);
   const facts = editionFacts(recipe);
   await head(out, { recipe, edition, facts }, options);
   inks(out, facts);
@@ -42,11 +43,11 @@ export async function editionPdf(recipe: Recipe, edition: Edition, options: Edit
   sheets(out, edition, options);
   rejects(out, edition, options);
   if (recipe.note !== '') {
-    out.heading('Note', HEADING_PT);
+    out.heading(say.note, HEADING_PT);
     out.paragraph(recipe.note, { size: 10.5 });
   }
   sign(out, `${title}${edition.words.artist === '' ? '' : `, ${edition.words.artist}`}: ${countFacts(edition.counts).join('; ')}.`);
-  return { bytes: await out.close(`Documentation: ${title}`), missing: out.missing };
+  return { bytes: await out.close(say.documentation(title)), missing: out.missing };
 }
 
 interface EditionDocument {
@@ -61,7 +62,7 @@ async function head(
   { picture, visit, dayOf }: EditionPdfOptions,
 ): Promise<void> {
   const { words } = edition;
-  out.paragraph('Documentation of an edition', { soft: true });
+  out.paragraph(say.documentationOfEdition2, { soft: true });
   const top = out.y + 4;
   let room = out.right - out.left;
   if (picture !== null) {
@@ -88,44 +89,42 @@ async function head(
       { head: '', width: 0 },
     ],
     [
-      ['Medium', 'Screenprint'],
-      ['Paper', facts.paper],
-      ['Year of printing', words.year],
-      ['Workshop and printer', words.workshop],
+      [say.medium, say.screenprint],
+      [say.paper, facts.paper],
+      [say.yearOfPrinting, words.year],
+      [say.workshopAndPrinter, words.workshop],
       [
-        'Dates of printing',
-        [words.dates, ...(dates === '' ? [] : [`by the log of ${defined(visit).title}: ${dates}`])]
-          .filter((part) => part !== '')
-          .join('; '),
+        say.datesOfPrinting,
+        [words.dates, ...(dates === '' ? [] : [say.byLogOf(defined(visit).title, dates)])].filter((part) => part !== '').join('; '),
       ],
-      ['Approved (BAT) by', words.approved],
-      ['Other editions or states', words.other],
+      [say.approvedBATBy, words.approved],
+      [say.otherEditionsOrStates, words.other],
     ].map(([name, value]) => [defined(name), value === '' ? '–' : defined(value)]),
   );
 }
 
 function inks(out: PageWriter, facts: EditionFacts): void {
-  out.heading('Inks', HEADING_PT);
+  out.heading(say.inks, HEADING_PT);
   wrappedTable(
     out,
     [
-      { head: 'Ink', width: 138, bold: true },
-      { head: 'Mixed of, parts by weight', width: 0 },
+      { head: say.ink, width: 138, bold: true },
+      { head: say.mixedOfPartsBy, width: 0 },
     ],
     facts.inks.map(({ name, mix }) => {
       const all = mix.reduce((sum, { parts }) => sum + parts, 0);
       return [
         name,
         mix.length === 0
-          ? 'as it is'
-          : mix.map((part) => `${part.parts} ${part.name} (${((100 * part.parts) / all).toFixed(1)} %)`).join(', '),
+          ? say.asItIs
+          : mix.map((part) => `${part.parts} ${part.name} (${fixed((100 * part.parts) / all, 1)} %)`).join(', '),
       ];
     }),
   );
 }
 
 function screens(out: PageWriter, recipe: Recipe, edition: Edition, { visit, dayOf }: EditionPdfOptions): void {
-  out.heading('Screens', HEADING_PT);
+  out.heading(say.screens, HEADING_PT);
   const used = (id: string): string =>
     visit === null
       ? ''
@@ -136,14 +135,14 @@ function screens(out: PageWriter, recipe: Recipe, edition: Edition, { visit, day
   wrappedTable(
     out,
     [
-      { head: 'Screen', width: 116, bold: true },
-      { head: 'Mesh', width: 114 },
-      { head: 'Printed', width: 98 },
-      { head: 'Fate', width: 0 },
+      { head: say.screen, width: 116, bold: true },
+      { head: say.mesh, width: 114 },
+      { head: say.printed, width: 98 },
+      { head: say.fate, width: 0 },
     ],
     recipe.screens.map(({ id, number, name, mesh }) => [
       `${number} ${name}`,
-      `${mesh.threadsPerCm}/cm, thread ${mesh.threadUm} µm`,
+      say.cmThreadM(mesh.threadsPerCm, mesh.threadUm),
       used(id) || '–',
       fateOf(edition.fates.find((fate) => fate.screen === id)),
     ]),
@@ -151,17 +150,17 @@ function screens(out: PageWriter, recipe: Recipe, edition: Edition, { visit, day
 }
 
 function sequence(out: PageWriter, facts: EditionFacts, { visit, dayOf }: EditionPdfOptions): void {
-  out.heading('Sequence, first down first', HEADING_PT);
+  out.heading(say.sequenceFirstDownFirst, HEADING_PT);
   wrappedTable(
     out,
     [
-      { head: 'Pull', width: 34, bold: true },
-      { head: 'Screen', width: 46 },
-      { head: 'Ink', width: 106 },
-      { head: 'Offset', width: 140 },
-      { head: 'Strokes', width: 48 },
-      { head: 'Sheets', width: 42 },
-      { head: 'Date', width: 0 },
+      { head: say.pull, width: 34, bold: true },
+      { head: say.screen, width: 46 },
+      { head: say.ink, width: 106 },
+      { head: say.offset, width: 140 },
+      { head: say.strokes, width: 48 },
+      { head: say.sheets, width: 42 },
+      { head: say.date, width: 0 },
     ],
     facts.sequence.map((pull, at) => {
       const dates = visit?.record.dates[at];
@@ -174,12 +173,11 @@ function sequence(out: PageWriter, facts: EditionFacts, { visit, dayOf }: Editio
 /** The order of the press, where it was not the recipe's. */
 function pressOrder(out: PageWriter, { visit }: EditionPdfOptions): void {
   const order = visit === null ? null : printedOrder(visit.record.dates);
-  if (order !== null)
-    out.paragraph(`By the log their printing began in the order ${order.map((pull) => pull + 1).join(', ')}.`, { size: 10.5 });
+  if (order !== null) out.paragraph(say.byLogTheirPrinting(order.map((pull) => pull + 1).join(', ')), { size: 10.5 });
 }
 
 function sheets(out: PageWriter, edition: Edition, { visit }: EditionPdfOptions): void {
-  out.heading('Numbers and sheets', HEADING_PT);
+  out.heading(say.numbersAndSheets, HEADING_PT);
   if (visit === null) {
     wrappedTable(
       out,
@@ -187,23 +185,20 @@ function sheets(out: PageWriter, edition: Edition, { visit }: EditionPdfOptions)
         { head: '', width: 138 },
         { head: '', width: 0 },
       ],
-      countFacts(edition.counts).map((line) => [line, 'signed and numbered on ____________']),
+      countFacts(edition.counts).map((line) => [line, say.signedAndNumberedOn]),
     );
     return;
   }
   const { rows, spare } = markRows(visit.record.sheets);
-  out.paragraph(
-    'The sheet is the number on the back, in the order in which the paper was taken; the mark is what is pencilled below the printed area.',
-    { size: 9.5, soft: true },
-  );
+  out.paragraph(say.sheetIsNumberOn, { size: 9.5, soft: true });
   out.y += 2;
   wrappedTable(
     out,
     [
-      { head: 'Mark', width: 92, bold: true },
-      { head: 'Sheet', width: 66 },
-      { head: 'Lies in', width: 110 },
-      { head: 'How it was pulled', width: 0 },
+      { head: say.mark, width: 92, bold: true },
+      { head: say.sheet, width: 66 },
+      { head: say.liesIn, width: 110 },
+      { head: say.howItWasPulled, width: 0 },
     ],
     rows,
   );
@@ -212,22 +207,22 @@ function sheets(out: PageWriter, edition: Edition, { visit }: EditionPdfOptions)
 }
 
 function rejects(out: PageWriter, { words }: Edition, { visit }: EditionPdfOptions): void {
-  out.heading('Rejects', HEADING_PT);
+  out.heading(say.rejects, HEADING_PT);
   const spoiled = visit === null ? null : visit.record.sheets.filter((sheet) => sheet.fate === 'reject');
   if (spoiled !== null) {
-    out.paragraph(`${counted(spoiled.length, 'sheet')} spoiled and taken out${spoiled.length === 0 ? '.' : ':'}`, { size: 10.5 });
+    out.paragraph(say.sheetsSpoiledAndTaken(spoiled.length, spoiled.length === 0 ? '.' : ':'), { size: 10.5 });
     for (const { number, sheet } of spoiled) {
       const why = sheet.events
         .filter((event) => event.kind === 'spoiled' || event.kind === 'replaced')
-        .map((event) => (event.note === '' ? 'spoiled' : `spoiled: ${event.note}`))
+        .map((event) => (event.note === '' ? say.spoiled : say.spoiledNote(event.note)))
         .join('; ');
-      out.paragraph(
-        `Sheet ${number}, ${sheet.pulls.length === 0 ? 'before its first pull' : `after ${counted(sheet.pulls.length, 'pull')}`}, ${why}.`,
-        { size: 10.5, x: out.left + 14 },
-      );
+      out.paragraph(say.sheetNumber(number, sheet.pulls.length === 0 ? say.beforeItsFirstPull : say.afterPulls(sheet.pulls.length), why), {
+        size: 10.5,
+        x: out.left + 14,
+      });
     }
   }
-  if (words.rejects !== '' || spoiled === null) out.paragraph(words.rejects === '' ? 'Not stated.' : words.rejects, { size: 10.5 });
+  if (words.rejects !== '' || spoiled === null) out.paragraph(words.rejects === '' ? say.notStated : words.rejects, { size: 10.5 });
 }
 
 /** Room to sign, never without what is signed. */
@@ -238,15 +233,12 @@ function sign(out: PageWriter, what: string): void {
   out.paragraph(what, style);
   out.y += 34;
   const half = (out.right - out.left - 24) / 2;
-  for (const [i, word] of ['Signature of the artist', 'Printer', 'Approved', 'Place and date'].entries()) {
+  for (const [i, word] of [say.signatureOfArtist, say.printer, say.approved, say.placeAndDate].entries()) {
     const x = out.left + (i % 2) * (half + 24);
     out.rule({ y: out.y, x, to: x + half });
     out.line(word, { x, y: out.y + 3 }, { size: 9.5, soft: true });
     if (i % 2 === 1) out.y += 46;
   }
   out.y -= 18;
-  out.paragraph(
-    'The numerator is not the order of printing. This sheet is not legal advice: what must be disclosed depends on where a print is sold.',
-    { size: 9.5, soft: true },
-  );
+  out.paragraph(say.numeratorIsNotOrder, { size: 9.5, soft: true });
 }

@@ -1,6 +1,7 @@
 import type { PDFImage } from 'pdf-lib';
 import { entryAt } from '../../engine/base/at.ts';
 import type { PageFonts } from '../ui/page-fonts.ts';
+import { say } from '../words/en/output/room.ts';
 import { type PageName, PageWriter, PT_PER_MM } from './page-writer.ts';
 import type { PdfFile } from './pull-sheet-pdf.ts';
 
@@ -33,12 +34,12 @@ export interface HandoutOptions {
 
 /** Words that a student needs, and what they mean. */
 const WORDS: readonly (readonly [word: string, meaning: string])[] = [
-  ['film', 'the layer of ink that one pull leaves on the sheet'],
-  ['pull', 'one impression of one screen in one ink'],
-  ['order', 'which pull goes down first, which next, and which last'],
-  ['opaque', 'of an ink: it hides what is below'],
-  ['transparent', 'of an ink: it lets what is below show through'],
-  ['overprint colour', 'a colour that appears where inks overlap and is no ink’s own'],
+  [say.film, say.layerOfInkThat],
+  [say.pull2, say.oneImpressionOfOne],
+  [say.order, say.whichPullGoesDown],
+  [say.opaque, say.ofInkItHides],
+  [say.transparent, say.ofInkItLets],
+  [say.overprintColour, say.colourThatAppearsWhere],
 ];
 
 const GAP_PT = 14;
@@ -49,14 +50,11 @@ const BLANK_PT = 22;
 /** A lesson on paper: its pictures with blanks for the order, a word list, and the answers on a page of their own. */
 export async function handoutPdf(options: HandoutOptions): Promise<PdfFile> {
   const { title, size, fonts } = options;
-  const heading = `Lesson: ${title}`;
+  const heading = say.lesson(title);
   const out = await PageWriter.open(size, heading, fonts);
   nameLine(out);
   out.paragraph(heading, { size: 20, bold: true });
-  out.paragraph(
-    'In which order were these pulled? Write the numbers of the pulls below each print, first down first. Where more than one order prints it, one is enough.',
-    { size: 11.5 },
-  );
+  out.paragraph(say.inWhichOrderWere, { size: 11.5 });
   out.y += 6;
   pullList(out, options.pulls);
   await printRows(out, options);
@@ -70,8 +68,8 @@ export async function handoutPdf(options: HandoutOptions): Promise<PdfFile> {
 function nameLine(out: PageWriter): void {
   const half = (out.left + out.right) / 2;
   for (const [word, from, to] of [
-    ['Name', out.left, half + 60],
-    ['Date', half + 80, out.right],
+    [say.name, out.left, half + 60],
+    [say.date, half + 80, out.right],
   ] as const) {
     out.line(word, { x: from, y: out.y }, { size: 11, soft: true });
     out.rule({ y: out.y + 15, x: from + 36, to });
@@ -130,7 +128,7 @@ function blanks(out: PageWriter, count: number, { x, y, room }: { x: number; y: 
 
 function wordList(out: PageWriter): void {
   out.need(40 + WORDS.length * 15);
-  out.heading('Words', 14);
+  out.heading(say.words, 14);
   for (const [word, meaning] of WORDS) {
     out.line(word, { x: out.left, y: out.y }, { size: 10.5, bold: true });
     out.line(meaning, { x: out.left + 40 * PT_PER_MM, y: out.y }, { size: 10.5, most: out.right - out.left - 40 * PT_PER_MM });
@@ -140,19 +138,18 @@ function wordList(out: PageWriter): void {
 
 /** On a page of its own, so that it can be kept back. */
 function answers(out: PageWriter, { title, prints, orders, pictures }: HandoutOptions): void {
-  out.paragraph(`Answers: ${title}`, { size: 20, bold: true });
-  out.paragraph(`The ${orders} orders print ${pictures === 1 ? 'one picture' : `${pictures} different pictures`}. First down first:`, {
+  out.paragraph(say.answers(title), { size: 20, bold: true });
+  out.paragraph(say.ordersPrintFirstDown(orders, pictures === 1 ? say.onePicture : say.differentPictures(pictures)), {
     size: 11.5,
   });
   out.y += 8;
   for (const print of prints) {
-    const text = print.orders.map((order) => order.map((pull) => pull + 1).join(', ')).join('; or ');
+    const text = print.orders.map((order) => order.map((pull) => pull + 1).join(', ')).join(say.or);
     out.need(24);
     out.line(print.letter, { x: out.left, y: out.y }, { size: 12, bold: true });
     out.paragraph(text, { size: 12, x: out.left + 26 });
     out.y += 4;
   }
-  if (pictures > prints.length)
-    out.paragraph(`${prints.length} of the ${pictures} pictures are on this handout.`, { size: 10.5, soft: true });
+  if (pictures > prints.length) out.paragraph(say.ofPicturesAreOn(prints.length, pictures), { size: 10.5, soft: true });
   out.rule({ y: out.y + 4 });
 }

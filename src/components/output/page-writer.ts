@@ -3,6 +3,7 @@ import { degrees, PDFDocument, type PDFFont, type PDFImage, type PDFPage, rgb } 
 import { num } from '../../engine/base/at.ts';
 import { PdfSigns } from '../../workers/jobs/pdf-signs.ts';
 import type { PageFonts } from '../ui/page-fonts.ts';
+import { say } from '../words/en/output/room.ts';
 import { PDF_COLOURS } from './pdf-colours.ts';
 
 /** Points a millimetre. */
@@ -248,7 +249,7 @@ export class PageWriter {
     for (const [at, page] of pages.entries()) {
       this.page = page;
       ({ width: this.width, height: this.height } = page.getSize());
-      const number = `${at + 1} of ${pages.length}`;
+      const number = say.of(at + 1, pages.length);
       this.line(number, { x: this.right - this.widthOf(number, { size: 10 }), y: this.height - 26 }, { size: 10, soft: true });
       this.line(foot, { x: this.left, y: this.height - 26 }, { size: 10, soft: true, most: this.right - this.left - 80 });
     }

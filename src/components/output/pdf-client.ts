@@ -3,6 +3,7 @@ import { runAtDesk } from '../../workers/client/desk-job.ts';
 import { Desk } from '../../workers/client/desk.ts';
 import type { JobControl } from '../../workers/client/job-control.ts';
 import { type Api, seat } from '../../workers/client/seat.ts';
+import { say } from '../words/en/output/room.ts';
 import type { FilmPictureRequest, FilmsFile, FilmsRequest } from './films/films-file.ts';
 import type { HandoutOptions } from './handout-pdf.ts';
 import type { EditionRequest, PdfApi, PullSheetRequest } from './pdf-api.ts';
@@ -15,7 +16,7 @@ const desk = new Desk<Api<PdfApi>>({
   start: () => seat<PdfApi>(new Worker(new URL('./pdf.worker.ts', import.meta.url), { type: 'module' })),
   ping: (api) => api.ping(),
   silenceMs: SILENCE_MS,
-  what: 'The part of the app that makes PDFs',
+  what: say.partOfAppThat,
 });
 
 function run<Found>(
@@ -24,7 +25,7 @@ function run<Found>(
 ): Promise<Found> {
   return runAtDesk(desk, control, {
     // Nothing else is done there, so a stop ends the worker, in the midst of whatever it does.
-    cancel: () => desk.end('it was told to'),
+    cancel: () => desk.end(say.itWasToldTo),
     work: (api, _, onProgress) => work(api, onProgress),
   });
 }

@@ -1,4 +1,5 @@
 import type { PageFonts } from '../ui/page-fonts.ts';
+import { say } from '../words/en/output/room.ts';
 import { PageWriter } from './page-writer.ts';
 import type { PdfFile } from './pull-sheet-pdf.ts';
 import { wrappedTable } from './tables.ts';
@@ -19,22 +20,22 @@ export async function prepListPdf(
   rows: readonly PrepRow[],
   { title, note, fonts }: { title: string; note: string; fonts: PageFonts },
 ): Promise<PdfFile> {
-  const out = await PageWriter.open('A4', `Screens: ${title}`, fonts);
-  out.heading(`Screens to have: ${title}`);
+  const out = await PageWriter.open('A4', say.screensTitle(title), fonts);
+  out.heading(say.screensToHave(title));
   out.paragraph(note, { size: 10.5 });
   wrappedTable(
     out,
     [
-      { head: 'No.', width: 34, bold: true },
-      { head: 'Screen', width: 92 },
-      { head: 'Shapes', width: 104 },
-      { head: 'Prints', width: 74 },
-      { head: 'Mesh', width: 84 },
-      { head: 'Film positive', width: 66 },
+      { head: say.no, width: 34, bold: true },
+      { head: say.screen, width: 92 },
+      { head: say.shapes, width: 104 },
+      { head: say.prints, width: 74 },
+      { head: say.mesh, width: 84 },
+      { head: say.filmPositive, width: 66 },
       { head: '', width: 40 },
     ],
     rows.map(({ number, name, shapes, size, mesh, film, state }) => [number, name, shapes, size, mesh, film, state]),
   );
-  const bytes = await out.close(`Screens: ${title}`);
+  const bytes = await out.close(say.screensTitle(title));
   return { bytes, missing: out.missing };
 }

@@ -5,6 +5,7 @@ import type { FewSquare } from '../../engine/ink/target/target.ts';
 import type { Ink, Paper } from '../../engine/ink/types.ts';
 import type { PageFonts } from '../ui/page-fonts.ts';
 import { CAUTIONS, CAUTIONS_BY_TOPIC } from '../words/cautions.ts';
+import { say } from '../words/en/output/room.ts';
 import { type PageName, PageWriter, PT_PER_MM } from './page-writer.ts';
 import type { PdfFile } from './pull-sheet-pdf.ts';
 import { wrappedTable } from './tables.ts';
@@ -37,7 +38,7 @@ const STEP_MM = { x: (210 - 28 - SIDE_MM) / (ACROSS - 1), y: 56 };
  */
 export async function targetPdf(target: TargetPdf): Promise<PdfFile> {
   const { squares, title, size, fonts } = target;
-  const heading = `${squares.length} squares to pull: ${title}`;
+  const heading = say.squaresToPull(squares.length, title);
   const out = await PageWriter.open(size, heading, fonts);
   squaresPage(out, target, heading);
   out.newPage();
@@ -48,10 +49,7 @@ export async function targetPdf(target: TargetPdf): Promise<PdfFile> {
 
 function squaresPage(out: PageWriter, { squares, inks, paper }: TargetPdf, heading: string): void {
   out.paragraph(heading, { size: 16, bold: true });
-  out.paragraph(
-    `Pull each square on ${paper.name === '' ? 'your paper' : paper.name}: one stroke of each film. In “A over B”, B goes down first. The small chips show what is expected, as this printer can show it.`,
-    { size: 10, soft: true },
-  );
+  out.paragraph(say.pullEachSquareOn(paper.name === '' ? say.yourPaper : paper.name), { size: 10, soft: true });
   out.y += 8;
   const side = SIDE_MM * PT_PER_MM;
   const pitch = { x: STEP_MM.x * PT_PER_MM, y: STEP_MM.y * PT_PER_MM };
@@ -70,49 +68,40 @@ function squaresPage(out: PageWriter, { squares, inks, paper }: TargetPdf, headi
     }
     if (column === ACROSS - 1 || at === squares.length - 1) out.y += pitch.y;
   }
-  out.paragraph(`Squares of ${SIDE_MM} mm when printed at 100 %.`, { size: 9, soft: true });
+  out.paragraph(say.squaresOfMmWhen(SIDE_MM), { size: 9, soft: true });
 }
 
 function pullingPage(out: PageWriter, { squares, inks }: TargetPdf): void {
-  out.heading('Pulling them', 15);
-  const steps = [
-    'Make one stencil with a block a little larger than what your instrument reads, and register it to each square in turn; or pull strips of paper and cut squares from them.',
-    'Pull each film in the order in which it stands, first down first, one stroke each, through the mesh in the list. Let each film dry before the next.',
-    'When all is dry, measure each square in its middle: spectral, over white backing; or L, a, b (D50, 2°). Name the samples by the numbers of the squares.',
-  ];
+  out.heading(say.pullingThem, 15);
+  const steps = [say.makeOneStencilWith, say.pullEachFilmIn, say.whenAllIsDry];
   for (const [at, step] of steps.entries()) out.paragraph(`${at + 1}. ${step}`, { size: 11 });
   out.y += 4;
   out.paragraph([CAUTIONS[0], ...CAUTIONS_BY_TOPIC.target].join(' '), { size: 9.5, soft: true });
-  out.heading('Inks', 13);
+  out.heading(say.inks, 13);
   const used = inks.filter(({ id }) => squares.some(({ films }) => films.includes(id)));
   wrappedTable(
     out,
     [
-      { head: 'Ink', width: 150, bold: true },
-      { head: 'Mesh', width: 110 },
-      { head: 'Dry', width: 60 },
-      { head: 'Batch, notes', width: 100 },
+      { head: say.ink, width: 150, bold: true },
+      { head: say.mesh, width: 110 },
+      { head: say.dry, width: 60 },
+      { head: say.batchNotes, width: 100 },
     ],
-    used.map((ink) => [
-      ink.name,
-      `${meshName(ink.mesh ?? INK_MESH)}${ink.mesh === undefined ? ', or yours' : ''}`,
-      `${ink.dryMinutes} min`,
-      '',
-    ]),
+    used.map((ink) => [ink.name, say.orYours(meshName(ink.mesh ?? INK_MESH), ink.mesh === undefined), say.min(ink.dryMinutes), '']),
   );
-  out.heading('What you measure', 13);
+  out.heading(say.whatYouMeasure, 13);
   wrappedTable(
     out,
     [
-      { head: 'Square', width: 44, bold: true },
-      { head: 'First down first', width: 250 },
+      { head: say.square, width: 44, bold: true },
+      { head: say.firstDownFirst, width: 250 },
       { head: 'L', width: 60 },
       { head: 'a', width: 60 },
       { head: 'b', width: 60 },
     ],
     squares.map(({ films }, at) => [
       `${at + 1}`,
-      films.map((id) => inks.find((ink) => ink.id === id)?.name ?? '').join(', then '),
+      films.map((id) => inks.find((ink) => ink.id === id)?.name ?? '').join(say.then2),
       '',
       '',
       '',

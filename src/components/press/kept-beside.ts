@@ -1,6 +1,7 @@
 import type { StockSheet } from '../../engine/visit/stencils/cut-list.ts';
 import { EMPTY_WEEK, readWeek, type Week } from '../../engine/visitfile/week.ts';
 import type { AppStore } from '../app-store.ts';
+import { say } from '../words/en/press/room.ts';
 
 /** The parts of the press's database that hold the paper as it is bought, the visits of a week, and what of those could not be read. */
 const [STOCK, WEEK, WEEK_ASIDE] = ['stock', 'week', 'weekAside'];
@@ -27,9 +28,7 @@ export async function openStock({ saver }: Pick<AppStore, 'saver'>): Promise<Sto
 
 /** Keeps the paper beside the pull order, and tells when it could not. */
 export function keepStock({ saver, tell }: { saver: AppStore['saver']; tell: (sentence: string) => void }, stock: StockSheet): void {
-  saver
-    .savePress?.({ [STOCK]: stock })
-    .catch(() => tell('The size of the paper could not be kept in this browser; choose it again after a reload.'));
+  saver.savePress?.({ [STOCK]: stock }).catch(() => tell(say.sizeOfPaperCould));
 }
 
 /** The visits of a week as they were kept, and what was put aside of them because it could not be read. */
@@ -54,7 +53,7 @@ export async function openWeek(store: Pick<AppStore, 'saver'> & { tell: (sentenc
   const { week, bad, sentence } = readWeek(parts[WEEK]);
   const aside = [...before, ...bad];
   if (sentence !== null) {
-    store.tell(`${sentence} What could not be read was put aside: under 'Several visits on this press' it can be saved as a file.`);
+    store.tell(say.whatCouldNotBe(sentence));
     await store.saver.savePress?.({ [WEEK]: week, [WEEK_ASIDE]: aside }).catch(() => undefined);
   }
   return { week, aside };
@@ -62,9 +61,5 @@ export async function openWeek(store: Pick<AppStore, 'saver'> & { tell: (sentenc
 
 /** Keeps the visits of a week and what was put aside of them, and tells when it could not. */
 export function keepWeek({ saver, tell }: Pick<AppStore, 'saver'> & { tell: (sentence: string) => void }, { week, aside }: KeptWeek): void {
-  saver
-    .savePress?.({ [WEEK]: week, [WEEK_ASIDE]: aside })
-    .catch(() =>
-      tell('The visits on this press could not be kept in this browser; print the week, or add their files again after a reload.'),
-    );
+  saver.savePress?.({ [WEEK]: week, [WEEK_ASIDE]: aside }).catch(() => tell(say.visitsOnThisPress));
 }

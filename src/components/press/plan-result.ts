@@ -10,26 +10,26 @@ import '../ui/log/log-sheets.ts';
 import type { MadePlan } from '../output/made-plan.ts';
 import type { PaperAsked, PaperChoice } from '../output/papers/paper-choice.ts';
 import type { StatePictures } from '../ui/print/state-pictures.ts';
-import { counted } from '../ui/words.ts';
+import { say } from '../words/en/press/room.ts';
 import { nowEndWords, outsideWords } from '../words/now-words.ts';
 import { foundFigures } from './log/found-figures.ts';
-import { awakeBox, type KeepAwake } from './log/keep-awake.ts';
 import './grid/set-up-grid.ts';
 import './plan/advice-list.ts';
-import type { TickAnswer } from './log/tick-asking.ts';
+import { awakeBox, type KeepAwake } from './log/keep-awake.ts';
 import './plan/day-bars.ts';
 import './plan/fit-choices.ts';
+import type { TickAnswer } from './log/tick-asking.ts';
 import { nextOnSheet } from './next/press-next.ts';
 import { strayedLine } from './next/strayed.ts';
 import { haveReady } from './plan/have-ready.ts';
 import { planHead } from './plan/plan-head.ts';
 import { stencilList } from './plan/stencil-list.ts';
 import type { PressVisit } from './press-visit.ts';
-import { madeForPaper } from './sheet/made-for-paper.ts';
 import './sheet/papers-out.ts';
 import './sheet/set-up-card.ts';
-import type { Tick } from './sheet/set-up-card.ts';
+import { madeForPaper } from './sheet/made-for-paper.ts';
 import './week/week-plan.ts';
+import type { Tick } from './sheet/set-up-card.ts';
 import type { KeptWeekPlan, OwnVisit } from './week/kept-week.ts';
 
 interface PlanResult {
@@ -64,7 +64,7 @@ export function planResult(result: PlanResult) {
   const { made, now } = visit;
   const { running } = visit.run;
   if (made === null) {
-    return running ? html`<section><h2>Pull order</h2><p class="soft" role="status">Looking for an order…</p></section>` : nothing;
+    return running ? html`<section><h2>${say.pullOrder}</h2><p class="soft" role="status">${say.lookingForOrder}</p></section>` : nothing;
   }
   const { plan } = made;
   const ticks = ticksOf(plan, visit.log.sheets);
@@ -75,7 +75,7 @@ export function planResult(result: PlanResult) {
       <div class="result">${found(visit, made)}${buttons(result, made, done.size)}</div>
       ${outOfDate(visit)}${strayedLine(visit)}
       <div class="days">
-        <h3>By the clock</h3>
+        <h3>${say.byClock}</h3>
         ${now === null ? nothing : html`<p>${nowEndWords(plan, now)} ${outsideWords(plan, now)}</p>`}
         <press-day-bars .plan=${now ?? plan} .selected=${visit.selected} @set-up-select=${reveal}></press-day-bars>
       </div>
@@ -102,8 +102,8 @@ export function planResult(result: PlanResult) {
       visit.log.events.length === 0
         ? nothing
         : html`<section aria-labelledby="sheets">
-          <h2 id="sheets">Sheets</h2>
-          <ps-log-sheets .store=${store} .log=${visit.log} .pictures=${pictures} .drawn=${drawn} .offer=${(number: number) => nextOnSheet({ store, visit, log: visit.log, number }, 'What next?')}></ps-log-sheets>
+          <h2 id="sheets">${say.sheets}</h2>
+          <ps-log-sheets .store=${store} .log=${visit.log} .pictures=${pictures} .drawn=${drawn} .offer=${(number: number) => nextOnSheet({ store, visit, log: visit.log, number }, say.whatNext)}></ps-log-sheets>
         </section>`
     }
     ${foundFigures(visit.log, store.project.press, (change) => store.dispatch({ kind: 'set-press', change }))}
@@ -128,7 +128,7 @@ function found(visit: PressVisit, made: MadePlan) {
 function outOfDate(visit: PressVisit) {
   if (!visit.outOfDate || visit.run.running) return nothing;
   if (visit.asking) return askAnew(visit);
-  return html`<p class="stale">Out of date: recipes, sheets or figures have changed. <button @click=${() => visit.find()}>Plan again</button></p>`;
+  return html`<p class="stale">${say.outOfDateRecipes} <button @click=${() => visit.find()}>${say.planAgain}</button></p>`;
 }
 
 /** What would make the visit fit, or take less: below what is worked from, so that nothing there moves when it comes or goes. */
@@ -155,7 +155,7 @@ function buttons(
   const { cards, setUpsBefore = 0 } = made.plan;
   return html`<div class="row">
     ${awakeBox(awake)}
-    <button class="main" ?disabled=${running} @click=${atPress}>At the press</button>
+    <button class="main" ?disabled=${running} @click=${atPress}>${say.atPress}</button>
     <press-papers
       .made=${madeForPaper(made, visit.now)}
       .asked=${asked}
@@ -173,21 +173,21 @@ function buttons(
     ${
       visit.log.events.length > 0
         ? nothing
-        : html`<button class="quiet" ?disabled=${running} @click=${() => void visit.bringInLog()}>Bring in another device’s log…</button>`
+        : html`<button class="quiet" ?disabled=${running} @click=${() => void visit.bringInLog()}>${say.bringInAnotherDevices}</button>`
     }
     <button ?disabled=${running || visit.log.events.length === 0 || done === cards.length} @click=${() => visit.findRest()}>
-      Plan the rest around what is done
+      ${say.planRestAroundWhat}
     </button>
-    <p>${setUpsBefore + done} of ${counted(setUpsInAll(made.plan), 'set-up')} done</p>
+    <p>${say.ofSetUpsDone(setUpsBefore + done, setUpsInAll(made.plan))}</p>
   </div>`;
 }
 
 /** Asks what becomes of the ticks before a new order is looked for. */
 export function askAnew(visit: PressVisit) {
   return html`<p class="stale" role="alert">
-    A new order starts a new visit without your ticks; what you logged stays in the Chest.
-    <button @click=${() => visit.findRest()}>Plan the rest</button>
-    <button @click=${() => visit.find()}>Find anew</button>
-    <button class="quiet" @click=${() => visit.ask(false)}>Keep this order</button>
+    ${say.newOrderStartsNew}
+    <button @click=${() => visit.findRest()}>${say.planRest}</button>
+    <button @click=${() => visit.find()}>${say.findAnew}</button>
+    <button class="quiet" @click=${() => visit.ask(false)}>${say.keepThisOrder}</button>
   </p>`;
 }

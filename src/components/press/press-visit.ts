@@ -20,6 +20,7 @@ import { EarlierSettings } from '../ui/log/earlier-settings.ts';
 import { bringInLog } from '../ui/log/log-files.ts';
 import { LogKeeper } from '../ui/log/log-keeper.ts';
 import { newId } from '../ui/new-id.ts';
+import { say } from '../words/en/press/room.ts';
 import { localTime } from './log/local-time.ts';
 import { OrderNow } from './log/order-now.ts';
 import { PressKeeper } from './log/press-record.ts';
@@ -56,7 +57,7 @@ export class PressVisit implements ReactiveController {
     this.storeOf = store;
     this.found = found;
     this.run = new PlanRun(host, {
-      failed: (sentence, action) => store().trouble('pull order', sentence, action),
+      failed: (sentence, action) => store().trouble(say.pullOrder2, sentence, action),
       settled: () => store().settled('pull order'),
     });
     this.log = new LogKeeper(host, store);
@@ -123,7 +124,7 @@ export class PressVisit implements ReactiveController {
     try {
       await this.log.resume(record.head);
     } catch (error) {
-      this.store.tell(`The log of the visit could not be read (${sentenceOf(error)}); reload the page before you tick anything.`);
+      this.store.tell(say.logOfVisitCould(sentenceOf(error)));
     }
     if (busy()) return;
     this.shownInput = record.made.input;
@@ -207,7 +208,7 @@ export class PressVisit implements ReactiveController {
       if (this.run.made?.input !== input) return;
       // Nothing took the place of an order that was only looked at for longer; a rest is another view even of the order at hand.
       if (this.run.made.plan.kept === true && !('rest' in input)) return;
-      this.store.did('plan again', () => this.goBack(before, head));
+      this.store.did(say.planAgain2, () => this.goBack(before, head));
     });
   }
 
@@ -240,7 +241,7 @@ export class PressVisit implements ReactiveController {
       const before = defined(this.run.made);
       const { head } = this.log;
       this.run.put({ ...before, plan, input: { ...before.input } });
-      this.store.did(edits.length > 0 ? 'begin set-ups the evening before' : 'take the better order', () => this.goBack(before, head));
+      this.store.did(edits.length > 0 ? say.beginSetUpsEvening : say.takeBetterOrder, () => this.goBack(before, head));
       return;
     }
     const { days, beds = 1 } = input.press;

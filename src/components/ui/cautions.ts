@@ -1,8 +1,9 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { CAUTIONS_BY_TOPIC, type CautionTopic } from '../words/cautions.ts';
-import { controls } from './controls-style.ts';
+import { say } from '../words/en/ui/room.ts';
 import './kit/fold.ts';
+import { controls } from './controls-style.ts';
 
 /** What can hurt in the work at hand, folded, and what comes before it. */
 @customElement('ps-cautions')
@@ -26,11 +27,11 @@ export class Cautions extends LitElement {
   @property() topic: CautionTopic = 'press';
 
   override render() {
-    return html`<ps-fold label="Work safely" note="before you start" quiet>
+    return html`<ps-fold label=${say.workSafely} note=${say.beforeYouStart} quiet>
       <ul class="small">
         ${CAUTIONS_BY_TOPIC[this.topic].map((caution) => html`<li>${caution}</li>`)}
       </ul>
-      <p class="small">Follow the safety data sheets, studio rules, local codes and trained staff; they come before this list.</p>
+      <p class="small">${say.followSafetyDataSheets}</p>
     </ps-fold>`;
   }
 }

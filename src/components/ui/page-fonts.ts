@@ -1,5 +1,6 @@
 import boldUrl from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?url';
 import plainUrl from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?url';
+import { say } from '../words/en/ui/room.ts';
 
 /** The two TrueType fonts that a PDF is written in. */
 export interface PageFonts {
@@ -11,7 +12,7 @@ let fonts: Promise<PageFonts> | undefined;
 
 async function bytesOf(url: string): Promise<Uint8Array> {
   const answer = await fetch(url);
-  if (!answer.ok) throw new Error(`the font could not be read (${answer.status})`);
+  if (!answer.ok) throw new Error(say.fontCouldNotBe(answer.status));
   return new Uint8Array(await answer.arrayBuffer());
 }
 

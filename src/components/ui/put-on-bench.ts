@@ -3,6 +3,7 @@ import { printInks } from '../../engine/ink/mix/mix.ts';
 import { firstPulls } from '../../engine/project/first-pulls.ts';
 import type { Screen } from '../../engine/shapes/types.ts';
 import type { AppStore } from '../app-store.ts';
+import { say } from '../words/en/ui/room.ts';
 import { newId } from './new-id.ts';
 
 /**
@@ -13,7 +14,7 @@ export function putOnBench(store: AppStore, screens: readonly Screen[]): boolean
   const { drawer: studio, bench } = store.project;
   const inks = printInks(studio.inks);
   if (inks.length === 0) {
-    store.tell('There is no ink to pull with; add one in Inks first.');
+    store.tell(say.thereIsNoInk);
     return false;
   }
   const pulls = firstPulls(screens, inks, bench.length, newId);
@@ -25,11 +26,6 @@ export function putOnBench(store: AppStore, screens: readonly Screen[]): boolean
       : store.dispatch({ kind: 'open-stack', pulls: [...bench, ...pulls] });
   if (!done) return false;
   const inkName = defined(inks.find((ink) => ink.id === first.ink)).name;
-  store.tell(
-    pulls.length === 1
-      ? `Screen ${entryAt(screens, 0).number} is on the Bench, last down, in ${inkName}.`
-      : `${pulls.length} screens are on the Bench, the inks in turn. The Wall finds prints from them.`,
-    'news',
-  );
+  store.tell(pulls.length === 1 ? say.screenIsOnBench(entryAt(screens, 0).number, inkName) : say.screensAreOnBench(pulls.length), 'news');
   return true;
 }

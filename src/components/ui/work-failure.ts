@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import './kit/problem.ts';
+import { say } from '../words/en/ui/room.ts';
 import type { Work } from './work.ts';
 
 /**
@@ -8,5 +9,5 @@ import type { Work } from './work.ts';
  */
 export function workFailure({ failure, again }: Pick<Work<unknown>, 'failure' | 'again'>, after = '') {
   if (failure === '') return nothing;
-  return html`<ps-problem>${failure} ${after} ${again === null ? nothing : html`<button type="button" @click=${again}>Try again</button>`}</ps-problem>`;
+  return html`<ps-problem>${failure} ${after} ${again === null ? nothing : html`<button type="button" @click=${again}>${say.tryAgain}</button>`}</ps-problem>`;
 }

@@ -8,17 +8,18 @@ import type { Pin } from '../../engine/recipe/prints/pinned-prints.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import { late } from '../ui/kit/late.ts';
+import { say } from '../words/en/wall/room.ts';
 import type { PrepareScreens } from './prepare/prepare-screens.ts';
 import { PrintDeeds } from './print/print-deeds.ts';
 import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';
-import { type SettingsChange, SettingsCheck } from './run/settings-check.ts';
 import './settings/wall-holds.ts';
+import { type SettingsChange, SettingsCheck } from './run/settings-check.ts';
 import { MORE, wallProgress, wallProgressLine } from './run/wall-progress.ts';
-import { WallRun } from './run/wall-run.ts';
 import './settings/wall-seen.ts';
 import './settings/wall-settings.ts';
-import type { WallInputs } from './run/wall-search.ts';
+import { WallRun } from './run/wall-run.ts';
 import './surface/wall-view.ts';
+import type { WallInputs } from './run/wall-search.ts';
 import { emptyNote, holdsSentence, derivedSentence, wallSentence } from './run/wall-sentences.ts';
 import { deepFind, showUnfolded } from './surface/deep-find.ts';
 import type { PrintEvent, WallView } from './surface/wall-view.ts';
@@ -58,7 +59,7 @@ export class WallRoom extends LitElement {
     () => this.run,
   );
   private readonly check = new SettingsCheck(this, {
-    failed: (sentence) => this.store.trouble('settings of the wall', sentence),
+    failed: (sentence) => this.store.trouble(say.settingsOfWall, sentence),
     settled: () => this.store.settled('settings of the wall'),
   });
   /** Which of the projects opened so far hangs here. */
@@ -239,7 +240,7 @@ export class WallRoom extends LitElement {
       <wall-settings .store=${store} .project=${project} .problems=${this.problems}></wall-settings>
       <wall-seen .store=${store} .seen=${project.seen ?? []}></wall-seen>
       <section aria-labelledby="holds">
-        <h3 id="holds">What must stay</h3>
+        <h3 id="holds">${say.whatMustStay}</h3>
         ${holdsSentence(store)}
         <wall-holds .store=${store} .project=${project} .problems=${this.problems}></wall-holds>
       </section>
@@ -251,8 +252,8 @@ export class WallRoom extends LitElement {
     const { drawer, recipes } = store.project;
     const bare = drawer.screens.length === 0;
     return html`
-      <aside aria-label="What the wall is found from">
-        <h2 class="visually-hidden">Wall</h2>
+      <aside aria-label=${say.whatWallIsFound}>
+        <h2 class="visually-hidden">${say.wall}</h2>
         <div class="head">${this.head()}</div>
         <div class="settings" id="settings" ?hidden=${this.narrow && !this.unfolded}>${this.settings()}</div>
       </aside>
@@ -276,7 +277,7 @@ export class WallRoom extends LitElement {
         @forget=${(event: TeachEvent) => store.dispatch({ kind: 'forget-taste', choices: event.detail })}
         @wall-settled=${() => store.settled('wall')}
       >
-        ${bare ? html`<button class="main" @click=${() => store.go('drawer')}>To the Drawer</button>` : nothing}
+        ${bare ? html`<button class="main" @click=${() => store.go('drawer')}>${say.toDrawer}</button>` : nothing}
       </wall-view>
       ${this.canPrepare ? html`<wall-prepare-screens .store=${store}></wall-prepare-screens>` : nothing}
     `;

@@ -1,6 +1,7 @@
 import { rangesText } from '../../engine/base/words.ts';
 import type { TickDoubt } from '../../engine/log/ticks/tick-doubts.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
+import { say } from './en/phrases/log.ts';
 import { momentText, pullInWords } from './log-words.ts';
 
 type Recipes = readonly Recipe[];
@@ -8,16 +9,16 @@ type Recipes = readonly Recipe[];
 function pullOf({ recipe, at }: { recipe: number; at: number }, recipes: Recipes): string {
   const of = recipes[recipe];
   const pull = of?.pulls[at];
-  return of === undefined || pull === undefined ? 'a pull' : pullInWords(pull, of);
+  return of === undefined || pull === undefined ? say.aPull : pullInWords(pull, of);
 }
 
 /** On the tile of a sheet that is not ready: 'wet until 14:20', '7 in Rust first'; '' when nothing speaks against it. */
 export function doubtShort(doubts: readonly TickDoubt[], recipes: Recipes): string {
   const [first] = doubts;
   if (first === undefined) return '';
-  if (first.kind === 'wet') return `wet until ${momentText(first.dryMs)}`;
+  if (first.kind === 'wet') return say.wetUntil(momentText(first.dryMs));
   const pull = pullOf(first, recipes).replace(/^screen /u, '');
-  return first.kind === 'under' ? `${pull} first` : `${pull} is down`;
+  return first.kind === 'under' ? say.first(pull) : say.isDown(pull);
 }
 
 /** Why it is asked before a tick counts, a sentence for sheets that are held up by the same. */
@@ -30,11 +31,11 @@ export function doubtWords(doubts: readonly TickDoubt[], recipes: Recipes): stri
     if (known === undefined) groups.set(key, { words, sheets: [doubt.sheet] });
     else known.sheets.push(doubt.sheet);
   }
-  return [...groups.values()].map(({ words, sheets }) => words(`${sheets.length === 1 ? 'Sheet' : 'Sheets'} ${rangesText(sheets)}`));
+  return [...groups.values()].map(({ words, sheets }) => words(say.sheets(sheets.length, rangesText(sheets))));
 }
 
 function reasonOf(doubt: TickDoubt, recipes: Recipes): (those: string) => string {
-  if (doubt.kind === 'wet') return (those) => `${those}: ${doubt.ink} is wet until ${momentText(doubt.dryMs)}, and this pull lies over it.`;
-  if (doubt.kind === 'under') return (those) => `${those}: ${pullOf(doubt, recipes)} lies under this pull and is not down yet.`;
-  return (those) => `${those}: ${pullOf(doubt, recipes)} is down already and belongs over this pull.`;
+  if (doubt.kind === 'wet') return (those) => say.isWetUntilAnd(those, doubt.ink, momentText(doubt.dryMs));
+  if (doubt.kind === 'under') return (those) => say.liesUnderThisPull(those, pullOf(doubt, recipes));
+  return (those) => say.isDownAlreadyAnd(those, pullOf(doubt, recipes));
 }

@@ -2,9 +2,10 @@ import type { Recipe } from '../../engine/recipe/types.ts';
 import { beyondSheet } from '../../engine/shapes/place/beyond-sheet.ts';
 import { pullRings } from '../../engine/shapes/place/placed.ts';
 import type { SetUpCard } from '../../engine/visit/set-up-cards.ts';
+import { say } from './en/phrases/plan.ts';
 
 /** Common practice, no source. */
-const BESIDE = 'Part of the image lies beside the paper: lay waste under the sheet.';
+const BESIDE = say.partOfImageLies;
 
 const known = new WeakMap<SetUpCard, string[]>();
 

@@ -4,23 +4,24 @@ import type { Deviation, LogEvent } from '../../engine/log/types.ts';
 import type { WetSheet } from '../../engine/log/wet.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Pull } from '../../engine/stack/types.ts';
-import { counted, mmText } from '../ui/words.ts';
+import { mmText } from '../ui/words.ts';
+import { say } from './en/phrases/log.ts';
 import { clockText, listed } from './plan-words.ts';
 
 /** 'in Rust, 2 strokes, 0.5 mm right, 1.0 mm up'; '' when nothing differs. */
 export function deviationWords(how: Deviation): string {
   const parts: string[] = [];
-  if (how.ink !== undefined) parts.push(`in ${how.ink.name}`);
-  if (how.strokes !== undefined) parts.push(counted(how.strokes, 'stroke'));
-  if (how.dxMm !== 0) parts.push(`${mmText(Math.abs(how.dxMm))} mm ${how.dxMm > 0 ? 'right' : 'left'}`);
-  if (how.dyMm !== 0) parts.push(`${mmText(Math.abs(how.dyMm))} mm ${how.dyMm > 0 ? 'down' : 'up'}`);
+  if (how.ink !== undefined) parts.push(say.in(how.ink.name));
+  if (how.strokes !== undefined) parts.push(say.strokes(how.strokes));
+  if (how.dxMm !== 0) parts.push(say.mmRight(mmText(Math.abs(how.dxMm)), how.dxMm > 0));
+  if (how.dyMm !== 0) parts.push(say.mmDown(mmText(Math.abs(how.dyMm)), how.dyMm > 0));
   return parts.join(', ');
 }
 
 /** 'screen 7 in Rust' of a pull that a recipe names by its id. */
 function pullName(id: string, recipe: Recipe): string {
   const pull = recipe.pulls.find((entry) => entry.id === id);
-  if (pull === undefined) return 'a pull that the recipe does not have';
+  if (pull === undefined) return say.pullThatRecipeDoes;
   return pullInWords(pull, recipe);
 }
 
@@ -28,52 +29,53 @@ function pullName(id: string, recipe: Recipe): string {
 export function pullInWords(pull: Pull, recipe: Pick<Recipe, 'screens' | 'inks'>): string {
   const screen = recipe.screens.find((entry) => entry.id === pull.screen);
   const ink = recipe.inks.find((entry) => entry.id === pull.ink);
-  return `screen ${screen?.number ?? '?'} in ${ink?.name ?? '?'}`;
+  return say.screenIn(screen?.number ?? '?', ink?.name ?? '?');
 }
 
 /** What happened, as a line of a sheet's log. */
 export function eventWords(event: LogEvent, recipe: Recipe): string {
   switch (event.kind) {
     case 'pulled':
-      return `Pulled ${listed(event.pulls.map((pull) => pullName(pull, recipe)))}`;
+      return say.pulled(listed(event.pulls.map((pull) => pullName(pull, recipe))));
     case 'otherwise':
-      return `Pulled ${listed(event.pulls.map((pull) => pullName(pull, recipe)))} differently: ${[deviationWords(event.how), event.note].filter((part) => part !== '').join('; ') || 'as noted'}`;
+      return say.pulledDifferently(
+        listed(event.pulls.map((pull) => pullName(pull, recipe))),
+        [deviationWords(event.how), event.note].filter((part) => part !== '').join('; ') || say.asNoted,
+      );
     case 'spoiled':
-      return event.note === '' ? 'Spoiled' : `Spoiled: ${event.note}`;
+      return event.note === '' ? say.spoiled : say.spoiledNote(event.note);
     case 'replaced':
-      return `Spoiled, sheet ${event.by} takes its place${event.note === '' ? '' : `: ${event.note}`}`;
+      return say.spoiledSheetTakesIts(event.by, event.note === '' ? '' : `: ${event.note}`);
     case 'kept':
     case 'lucky':
-      return event.note === '' ? 'Kept as it came' : `Kept as it came: ${event.note}`;
+      return event.note === '' ? say.keptAsItCame2 : say.keptAsItCame3(event.note);
     case 'placed':
-      return event.box === '' ? 'Taken out of its box' : `Put in ${event.box}`;
+      return event.box === '' ? say.takenOutOfIts : say.putIn(event.box);
     case 'tested':
-      return `Tried as on sheet ${event.of}`;
+      return say.triedAsOnSheet(event.of);
     case 'set-up':
     case 'weighed':
-      return `Said of screen ${event.screen.number} in ${event.ink}`;
+      return say.saidOfScreenIn(event.screen.number, event.ink);
     case 'goes-on':
-      return `Goes on with ${listed(event.more.map((pull) => pullInWords(pull, event.parts)))}, in place of what was planned`;
+      return say.goesOnWithIn(listed(event.more.map((pull) => pullInWords(pull, event.parts))));
     case 'undone':
-      return 'Undone';
+      return say.undone;
   }
 }
 
 /** How a sheet stands: '4 of 9 pulls', 'spoiled', 'finished, pulled differently from its recipe'. */
 export function sheetWords(sheet: SheetAsPulled, recipe: Recipe): string {
-  if (sheet.spoiled) return 'spoiled';
-  const parts = [sheet.done.length >= recipe.pulls.length ? 'finished' : `${sheet.done.length} of ${counted(recipe.pulls.length, 'pull')}`];
-  if (sheet.inPlaceOf !== undefined) parts.push(`in place of sheet ${sheet.inPlaceOf}`);
-  if (sheet.kept) parts.push('kept as it came');
-  else if (sheet.otherwise) parts.push('pulled differently from its recipe');
+  if (sheet.spoiled) return say.spoiled2;
+  const parts = [sheet.done.length >= recipe.pulls.length ? say.finished : say.ofPulls(sheet.done.length, recipe.pulls.length)];
+  if (sheet.inPlaceOf !== undefined) parts.push(say.inPlaceOfSheet(sheet.inPlaceOf));
+  if (sheet.kept) parts.push(say.keptAsItCame);
+  else if (sheet.otherwise) parts.push(say.pulledDifferentlyFromIts);
   return parts.join(', ');
 }
 
 /** What the picture of a sheet shows, as a sentence. */
 export function stateWords(sheet: SheetAsPulled, recipe: Recipe): string {
-  return sheet.spoiled
-    ? `Sheet ${sheet.number} is spoiled.`
-    : `Sheet ${sheet.number} must look like this now: ${sheetWords(sheet, recipe)}.`;
+  return sheet.spoiled ? say.sheetIsSpoiled(sheet.number) : say.sheetMustLookLike(sheet.number, sheetWords(sheet, recipe));
 }
 
 /** The clock on the wall of a moment, up to the minute in which it has passed. */
@@ -83,7 +85,7 @@ export function momentText(ms: number): string {
 }
 
 function sheetsText(numbers: readonly number[]): string {
-  return `${numbers.length === 1 ? 'sheet' : 'sheets'} ${rangesText(numbers.toSorted((a, b) => a - b))}`;
+  return say.sheetsNumbers(numbers.length, rangesText(numbers.toSorted((a, b) => a - b)));
 }
 
 /** By the ink on top, with the latest of its times. */
@@ -104,24 +106,28 @@ function byInk(wet: readonly WetSheet[]): { ink: string; numbers: number[]; dryM
 /** 'Still wet: sheets 5–7 in Rust until 14:57.'; '' for none. */
 export function stillWetWords(wet: readonly WetSheet[]): string {
   if (wet.length === 0) return '';
-  return `Still wet: ${byInk(wet)
-    .map(({ ink, numbers, dryMs }) => `${sheetsText(numbers)} in ${ink} until ${momentText(dryMs)}`)
-    .join('; ')}.`;
+  return say.stillWet(
+    byInk(wet)
+      .map(({ ink, numbers, dryMs }) => say.inUntil(sheetsText(numbers), ink, momentText(dryMs)))
+      .join('; '),
+  );
 }
 
 /** 'Wet, but not where this pull lies: sheets 5–7 in Rust until 14:57…'; '' for none. By the drying rule of the plan only films that touch wait. */
 export function wetBesideWords(wet: readonly WetSheet[]): string {
   if (wet.length === 0) return '';
-  const those = byInk(wet).map(({ ink, numbers, dryMs }) => `${sheetsText(numbers)} in ${ink} until ${momentText(dryMs)}`);
-  return `Wet, but not where this pull lies: ${those.join('; ')}. The plan waits only for inks that touch, so they may be pulled now: handle them as wet.`;
+  const those = byInk(wet).map(({ ink, numbers, dryMs }) => say.inUntil(sheetsText(numbers), ink, momentText(dryMs)));
+  return say.wetButNotWhere(those.join('; '));
 }
 
 /** 'Print over sheets 5–7 from 14:57, stack from 15:17.'; '' for none. */
 export function dryingWords(wet: readonly WetSheet[], nowMs: number): string {
   return byInk(wet)
-    .map(
-      ({ numbers, dryMs, stackMs }) =>
-        `${dryMs > nowMs ? `Print over ${sheetsText(numbers)} from ${momentText(dryMs)}, stack` : `Stack ${sheetsText(numbers)}`} from ${momentText(stackMs)}.`,
+    .map(({ numbers, dryMs, stackMs }) =>
+      say.from(
+        dryMs > nowMs ? say.printOverFromStack(sheetsText(numbers), momentText(dryMs)) : say.stack(sheetsText(numbers)),
+        momentText(stackMs),
+      ),
     )
     .join(' ');
 }

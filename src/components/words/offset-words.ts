@@ -1,11 +1,12 @@
 import { rangesText } from '../../engine/base/words.ts';
 import type { SetUpCard } from '../../engine/visit/set-up-cards.ts';
-import { counted, mmText } from '../ui/words.ts';
+import { mmText } from '../ui/words.ts';
+import { say } from './en/phrases/plan.ts';
 
 /** Where a pull lies. */
 type Offset = Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>;
 
-const ARROW_NOTE = 'The arrow is the way the print moves on the paper; to get there the three lays move the other way.';
+const ARROW_NOTE = say.arrowIsWayPrint;
 
 /**
  * How an offset is read and a turn made, said where they stand beside their drawing.
@@ -22,8 +23,8 @@ export function offsetNotes(at: Offset): string[] {
 export function turnNote({ turnDeg }: Pick<Offset, 'turnDeg'>): string {
   const turn = signedTurn(turnDeg);
   if (turn === 0 || turn % 90 !== 0) return '';
-  const how = Math.abs(turn) === 180 ? 'half round' : `a quarter ${turn > 0 ? 'anticlockwise' : 'clockwise'}`;
-  return `Turn the paper, not the frame: ${how} about its middle, the same edges at the lays. Right and down are those of the upright print.`;
+  const how = Math.abs(turn) === 180 ? say.halfRound : say.quarterAnticlockwise(turn > 0);
+  return say.turnPaperNotFrame(how);
 }
 
 /** A turn clockwise as one of −179.9… to 180, degrees. */
@@ -36,15 +37,15 @@ function signedTurn(turnDeg: number): number {
 function turnWords(turnDeg: number): string {
   const turn = signedTurn(turnDeg);
   const size = Math.round(Math.abs(turn) * 10) / 10;
-  return Math.abs(turn) === 180 ? '180°' : `${size}° ${turn > 0 ? 'clockwise' : 'anticlockwise'}`;
+  return Math.abs(turn) === 180 ? '180°' : say.clockwise(size, turn > 0);
 }
 
 /** The same for a narrow place: 'turn 90° right', 'turn 180°'. */
 function turnShort(turnDeg: number): string {
   const turn = signedTurn(turnDeg);
-  if (Math.abs(turn) === 180) return 'turn 180°';
+  if (Math.abs(turn) === 180) return say.turn180;
   const size = Math.round(Math.abs(turn) * 10) / 10;
-  return turn > 0 ? `turn ${size}° right` : `turn ${size}° left`;
+  return turn > 0 ? say.turnRight(size) : say.turnLeft(size);
 }
 
 /** Length of an arrow for each mm of offset, in units of a diagram of 150; beyond the longest it is cut off. */
@@ -63,15 +64,15 @@ export function offsetArrow({ dxMm, dyMm }: Pick<Offset, 'dxMm' | 'dyMm'>): { le
 
 /** What is said of a pull that lies where it was drawn. */
 export function noOffset(): string {
-  return 'no offset';
+  return say.noOffset;
 }
 
 /** 'no offset', or '12.5 mm right, 3.0 mm up, turned 2°'. */
 export function offsetWords(at: Offset): string {
   const parts: string[] = [];
-  if (at.dxMm !== 0) parts.push(`${mmText(Math.abs(at.dxMm))} mm ${at.dxMm > 0 ? 'right' : 'left'}`);
-  if (at.dyMm !== 0) parts.push(`${mmText(Math.abs(at.dyMm))} mm ${at.dyMm > 0 ? 'down' : 'up'}`);
-  if (at.turnDeg % 360 !== 0) parts.push(`turned ${turnWords(at.turnDeg)}`);
+  if (at.dxMm !== 0) parts.push(say.mmRight(mmText(Math.abs(at.dxMm)), at.dxMm > 0));
+  if (at.dyMm !== 0) parts.push(say.mmDown(mmText(Math.abs(at.dyMm)), at.dyMm > 0));
+  if (at.turnDeg % 360 !== 0) parts.push(say.turned(turnWords(at.turnDeg)));
   return parts.length === 0 ? noOffset() : parts.join(', ');
 }
 
@@ -84,9 +85,9 @@ export function instructionWords(card: Pick<SetUpCard, 'instructions' | 'strokes
     const here = { dxMm: onGrid(dxMm - card.dxMm), dyMm: onGrid(dyMm - card.dyMm), turnDeg: turnDeg - card.turnDeg };
     const away = offsetWords(here);
     const parts: string[] = [];
-    if (strokes !== card.strokes) parts.push(counted(strokes, 'stroke'));
-    if (away !== noOffset()) parts.push(`drawn ${away} of the others, nearer than this table tells apart`);
-    return parts.length === 0 ? [] : [`${sheets.length === 1 ? 'Sheet' : 'Sheets'} ${rangesText(sheets)}: ${parts.join('; ')}`];
+    if (strokes !== card.strokes) parts.push(say.strokes(strokes));
+    if (away !== noOffset()) parts.push(say.drawnOfOthersNearer(away));
+    return parts.length === 0 ? [] : [say.sheets(sheets.length, rangesText(sheets), parts.join('; '))];
   });
 }
 
@@ -112,9 +113,9 @@ export function offsetLines(at: Offset): string[] {
 /** `0.4 mm right, 1.2 mm up, turned 3°`; `no offset` when it lies as drawn. */
 export function recipeOffsetWords(at: Offset): string {
   const parts: string[] = [];
-  if (at.dxMm !== 0) parts.push(`${Math.abs(at.dxMm)} mm ${at.dxMm > 0 ? 'right' : 'left'}`);
-  if (at.dyMm !== 0) parts.push(`${Math.abs(at.dyMm)} mm ${at.dyMm > 0 ? 'down' : 'up'}`);
-  if (at.turnDeg % 360 !== 0) parts.push(`turned ${turnWords(at.turnDeg)}`);
+  if (at.dxMm !== 0) parts.push(say.mmRightAbs(Math.abs(at.dxMm), at.dxMm > 0));
+  if (at.dyMm !== 0) parts.push(say.mmDownAbs(Math.abs(at.dyMm), at.dyMm > 0));
+  if (at.turnDeg % 360 !== 0) parts.push(say.turned(turnWords(at.turnDeg)));
   return parts.length === 0 ? noOffset() : parts.join(', ');
 }
 
@@ -122,7 +123,5 @@ export function recipeOffsetWords(at: Offset): string {
 export function howWords(card: SetUpCard, sheets: readonly number[] = []): string {
   const own = card.instructions?.find((each) => sheets.length > 0 && sheets.every((sheet) => each.sheets.includes(sheet))) ?? card;
   const offset = offsetWords(own);
-  return [card.ink.key, ...(offset === noOffset() ? [] : [offset]), ...(own.strokes === 1 ? [] : [counted(own.strokes, 'stroke')])].join(
-    '; ',
-  );
+  return [card.ink.key, ...(offset === noOffset() ? [] : [offset]), ...(own.strokes === 1 ? [] : [say.strokes(own.strokes)])].join('; ');
 }

@@ -1,28 +1,20 @@
 import { entryAt } from '../../engine/base/at.ts';
+import { fixed, numberLocale } from '../../engine/base/language.ts';
 import type { RestPlan } from '../../engine/log/rest.ts';
 import type { CardTime, PressPlan } from '../../engine/visit/visit.ts';
-import { counted } from '../ui/words.ts';
-
-/** With a capital first letter. */
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
+import { say } from './en/phrases/plan.ts';
 
 /** 'a', 'a and b', 'a, b and c'. */
 export function listed(parts: readonly string[]): string {
   if (parts.length < 2) return parts[0] ?? '';
-  return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+  return say.andTheParts(parts.slice(0, -1).join(', '), parts.at(-1) ?? '');
 }
 
 /** '14 set-ups, 11 screen mounts, 9 ink changes'; changes of offset only when there are some. */
 export function planHeadline(plan: PressPlan): string {
-  const left = plan.setUpsBefore === undefined || plan.setUpsBefore === 0 ? '' : ' left';
-  const parts = [
-    `${counted(plan.cards.length, 'set-up')}${left}`,
-    counted(plan.mounts, 'screen mount'),
-    counted(plan.inkChanges, 'ink change'),
-  ];
-  if (plan.registerMoves > 0) parts.push(counted(plan.registerMoves, 'change of offset', 'changes of offset'));
+  const left = plan.setUpsBefore === undefined || plan.setUpsBefore === 0 ? '' : say.left;
+  const parts = [say.setUps(plan.cards.length, left), say.screenMounts(plan.mounts), say.inkChanges(plan.inkChanges)];
+  if (plan.registerMoves > 0) parts.push(say.changesOfOffset(plan.registerMoves));
   return parts.join(', ');
 }
 
@@ -31,14 +23,13 @@ export function boundWords(plan: PressPlan): string {
   const { bound } = plan;
   const overSetUps = plan.cards.length - bound.setUps;
   const overMounts = plan.mounts - bound.mounts;
-  const floor = `No order has fewer than ${counted(bound.setUps, 'set-up')} and ${counted(bound.mounts, 'mount')}`;
-  if (overSetUps <= 0 && overMounts <= 0) return `${floor}: this one is proven fewest in both.`;
-  const parts = [gapWords(overMounts, 'mount'), gapWords(overSetUps, 'set-up')];
-  return `${floor}: this one has ${parts.join(' and ')}.`;
-}
-
-function gapWords(over: number, word: string): string {
-  return over > 0 ? `at most ${counted(over, word)} more than the fewest there can be` : `the fewest ${word}s`;
+  const floor = say.noOrderHasFewer(bound.setUps, bound.mounts);
+  if (overSetUps <= 0 && overMounts <= 0) return say.thisOneIsProven(floor);
+  const parts = [
+    overMounts > 0 ? say.atMostMountsMore(overMounts) : say.fewestMounts,
+    overSetUps > 0 ? say.atMostSetUps(overSetUps) : say.fewestSetUps,
+  ];
+  return say.thisOneHas(floor, parts.join(say.and2));
 }
 
 /** Whether no order has fewer set-ups, mounts, ink changes or changes of offset, as far as that is known. */
@@ -53,49 +44,49 @@ export function isProven({ cards, mounts, bound }: PressPlan): boolean {
 export function beforeWords(plan: PressPlan): string {
   const { before } = plan;
   if (before === undefined) return '';
-  if (plan.kept === true) return 'No better order was found than to go on as before: this is the order at hand, without what is done.';
+  if (plan.kept === true) return say.noBetterOrderWas;
   const now = { setUps: plan.cards.length, mounts: plan.mounts, inkChanges: plan.inkChanges, registerMoves: plan.registerMoves };
   const was = [
-    counted(before.setUps, 'set-up'),
-    counted(before.mounts, 'mount'),
-    counted(before.inkChanges, 'ink change'),
-    counted(before.registerMoves, 'change of offset', 'changes of offset'),
+    say.setUpsSetUps(before.setUps),
+    say.mounts(before.mounts),
+    say.inkChanges(before.inkChanges),
+    say.changesOfOffset(before.registerMoves),
   ];
-  const end = `ending on day ${before.ends.day} at ${wallClock(plan, before.ends.minute)}`;
+  const end = say.endingOnDayAt(before.ends.day, wallClock(plan, before.ends.minute));
   const beds = new Set(plan.times.map(({ bed }) => bed)).size;
   const decided = (['mounts', 'inkChanges', 'registerMoves'] as const).find((key) => now[key] !== before[key]);
-  const named = { mounts: 'mounts', inkChanges: 'ink changes', registerMoves: 'changes of offset' };
-  const counts = beds > 1 || decided === undefined ? 'its end counts' : `it has fewer ${named[decided]}, which count first`;
-  return `Going on as before would be ${listed(was)}, ${end}. This order is better: ${counts}. Undo brings the old one back.`;
+  const named = { mounts: say.mounts2, inkChanges: say.inkChanges2, registerMoves: say.changesOfOffset2 };
+  const counts = beds > 1 || decided === undefined ? say.itsEndCounts : say.itHasFewerWhich(named[decided]);
+  return say.goingOnAsBefore(listed(was), end, counts);
 }
 
 /** What the free swaps are worth, as far as it is proven. */
 export function freeSwapWords(plan: PressPlan): string {
-  if (plan.freeSwaps === 0) return 'No free swaps: wherever shapes overlap, their order shows.';
+  if (plan.freeSwaps === 0) return say.noFreeSwapsWherever;
   if (plan.savedSetUps === null || plan.savedMounts === null) {
-    return `${counted(plan.freeSwaps, 'overlapping pair')} may change places unseen.`;
+    return say.overlappingPairsMayChange(plan.freeSwaps);
   }
   const saved: string[] = [];
-  if (plan.savedSetUps > 0) saved.push(counted(plan.savedSetUps, 'set-up'));
-  if (plan.savedMounts > 0) saved.push(counted(plan.savedMounts, 'mount'));
-  const may = `${counted(plan.freeSwaps, 'overlapping pair')} may change places unseen.`;
-  return saved.length > 0 ? `Free swaps save at least ${listed(saved)}.` : may;
+  if (plan.savedSetUps > 0) saved.push(say.setUpsSavedSetUps(plan.savedSetUps));
+  if (plan.savedMounts > 0) saved.push(say.mountsSavedMounts(plan.savedMounts));
+  const may = say.overlappingPairsMayChange(plan.freeSwaps);
+  return saved.length > 0 ? say.freeSwapsSaveAt(listed(saved)) : may;
 }
 
 /** When the last bed is washed up, and how much sooner any order could be; '' for an order kept from before that was worked out. */
 export function endWords(plan: PressPlan): string {
   const { ends, endsAtLeast } = plan as Partial<PressPlan>;
   if (ends === undefined || endsAtLeast === undefined || endsAtLeast === null) return '';
-  const at = `It ends on day ${ends.day} at ${wallClock(plan, ends.minute)}, washed up`;
-  if (endsAtLeast.day === ends.day && endsAtLeast.minute >= ends.minute) return `${at}: no order of these pulls ends sooner.`;
-  const least = `${wallClock(plan, endsAtLeast.minute)} ${endsAtLeast.day === ends.day ? 'that day' : `on day ${endsAtLeast.day}`}`;
-  return `${at}; no order of these pulls can end before ${least}.`;
+  const at = say.itEndsOnDay(ends.day, wallClock(plan, ends.minute));
+  if (endsAtLeast.day === ends.day && endsAtLeast.minute >= ends.minute) return say.noOrderOfThese(at);
+  const least = `${wallClock(plan, endsAtLeast.minute)} ${endsAtLeast.day === ends.day ? say.thatDay : say.onDay(endsAtLeast.day)}`;
+  return say.noOrderOfThesePulls(at, least);
 }
 
 /** 'Takes 2 days, and a rack for 12 sheets.'; of what is left of a visit the day on which it is done. */
 export function needsWords(plan: RestPlan): string {
-  const takes = plan.begins === undefined ? `Takes ${counted(plan.daysNeeded, 'day')}` : `Done on day ${plan.daysNeeded}`;
-  return `${takes}, and a rack for ${counted(plan.racksNeeded, 'wet sheet')}.`;
+  const takes = plan.begins === undefined ? say.takesDays(plan.daysNeeded) : say.doneOnDay(plan.daysNeeded);
+  return say.andRackForWet(takes, plan.racksNeeded);
 }
 
 /** Where the plan of what is left begins: 'From day 2, 14:05 on: 4 sheets are still wet; screen 7 stays on the press.' */
@@ -103,8 +94,8 @@ export function beginWords(plan: RestPlan): string {
   const { begins } = plan;
   if (begins === undefined) return '';
   const { day, minute, wetSheets, stays } = begins;
-  const wet = wetSheets === 0 ? 'everything is dry' : `${wetSheets === 1 ? '1 sheet is' : `${wetSheets} sheets are`} still wet`;
-  return `From day ${day}, ${wallClock(plan, minute)} on: ${wet}${stays === null ? '' : `; screen ${stays} stays on the press`}.`;
+  const wet = wetSheets === 0 ? say.everythingIsDry : say.stillWet(wetSheets === 1 ? say.n1SheetIs : say.sheetsAre(wetSheets));
+  return say.fromDayOn(day, wallClock(plan, minute), wet, stays === null ? '' : say.screenStaysOnPress(stays));
 }
 
 /**
@@ -117,10 +108,10 @@ export function setUpTags(plan: Pick<PressPlan, 'cards' | 'times'>, index: numbe
   const before = plan.times.slice(0, index).findLast((time) => time.bed === bed);
   const morning = before !== undefined && plan.times[index]?.day !== before.day;
   const tags: string[] = [];
-  if (card.mount) tags.push('mount');
-  else if (morning) tags.push('mount again');
-  if (card.inkChange) tags.push('new ink');
-  if (card.registerMove) tags.push('new offset');
+  if (card.mount) tags.push(say.mount);
+  else if (morning) tags.push(say.mountAgain);
+  if (card.inkChange) tags.push(say.newInk);
+  if (card.registerMove) tags.push(say.newOffset);
   return tags;
 }
 
@@ -137,8 +128,8 @@ export function wallClock(plan: Pick<PressPlan, 'clock'>, minute: number): strin
 
 /** 'Day 1, 9:30 to 10:15', with the bed where there are several. */
 export function timeWords(plan: Pick<PressPlan, 'clock' | 'times'>, time: CardTime): string {
-  const bed = plan.times.some((other) => other.bed > 0) ? `, bed ${time.bed + 1}` : '';
-  return `Day ${time.day}${bed}, ${wallClock(plan, time.startMinute)} to ${wallClock(plan, time.endMinute)}`;
+  const bed = plan.times.some((other) => other.bed > 0) ? say.bed(time.bed + 1) : '';
+  return say.dayTo(time.day, bed, wallClock(plan, time.startMinute), wallClock(plan, time.endMinute));
 }
 
 /** Names a recipe in grids and on cards: A, B, … Z, AA. */
@@ -154,5 +145,5 @@ export function useLetter(use: 'proof' | 'over'): string {
 
 /** Grams as one weighs them: below 10 g with one decimal. */
 export function gramsText(grams: number): string {
-  return grams < 10 ? grams.toFixed(1) : Math.round(grams).toLocaleString('en');
+  return grams < 10 ? fixed(grams, 1) : Math.round(grams).toLocaleString(numberLocale());
 }

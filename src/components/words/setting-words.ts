@@ -1,21 +1,22 @@
 import type { SettingNoted } from '../../engine/log/settings.ts';
 import { mmText } from '../ui/words.ts';
+import { say } from './en/phrases/plan.ts';
 
 /** 'snap-off 3.0 mm, squeegee 75 Shore A, square, at 75°, register within 0.3 mm; note'. */
 function settingWords({ how, note }: Pick<SettingNoted, 'how' | 'note'>): string {
   const { snapOffMm, shoreA, profile = '', angleDeg, registerMm } = how;
-  const squeegee = [shoreA === undefined ? '' : `${shoreA} Shore A`, profile, angleDeg === undefined ? '' : `at ${angleDeg}°`].filter(
+  const squeegee = [shoreA === undefined ? '' : say.shoreA(shoreA), profile, angleDeg === undefined ? '' : say.at(angleDeg)].filter(
     (part) => part !== '',
   );
   const parts = [
-    snapOffMm === undefined ? '' : `snap-off ${mmText(snapOffMm)} mm`,
-    squeegee.length === 0 ? '' : `squeegee ${squeegee.join(', ')}`,
-    registerMm === undefined ? '' : `register within ${mmText(registerMm)} mm`,
+    snapOffMm === undefined ? '' : say.snapOffMm(mmText(snapOffMm)),
+    squeegee.length === 0 ? '' : say.squeegee(squeegee.join(', ')),
+    registerMm === undefined ? '' : say.registerWithinMm(mmText(registerMm)),
   ].filter((part) => part !== '');
   return [parts.join(', '), note].filter((part) => part !== '').join('; ');
 }
 
 /** 'Last time in Rust, 12 Nov 2026: snap-off 3.0 mm'. @param time the day in words */
 export function lastTimeWords(noted: SettingNoted, day: string): string {
-  return `Last noted in ${noted.ink}, ${day}: ${settingWords(noted)}`;
+  return say.lastNotedIn(noted.ink, day, settingWords(noted));
 }

@@ -7,7 +7,8 @@ import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { inkHexes } from '../../ui/kit/ink-chip.ts';
-import { counted, pullWords } from '../../ui/words.ts';
+import { pullWords } from '../../ui/words.ts';
+import { say } from '../../words/en/bench/look.ts';
 import { pullOutline } from '../bench-layout.ts';
 import { lookStyle } from './look-style.ts';
 
@@ -142,11 +143,11 @@ export class FilmsApart extends LitElement {
     const box = [left - room, -pulls.length * gapMm - room, ax * widthMm - left + 2 * room, height + 2 * room];
     const white = this.relative ? 'var(--white)' : srgbHexFromLab(labD50(reflectance));
     return html`<div class="surface">
-        <svg class=${this.chosen === null ? '' : 'one'} viewBox=${box.join(' ')} role="img" aria-label=${`${counted(pulls.length, 'film')} lifted off each other, first down lowest`}>
+        <svg class=${this.chosen === null ? '' : 'one'} viewBox=${box.join(' ')} role="img" aria-label=${say.filmsLiftedOffEach(pulls.length)}>
           <rect class="sheet" width=${widthMm} height=${heightMm} fill=${white} transform="matrix(${LYING.join(' ')} 0 0)" />
           ${pulls.map((pull, index) => this.film(pull, index, gapMm))}
         </svg>
-        <ol aria-label="Films, last down first">
+        <ol aria-label=${say.filmsLastDownFirst}>
           ${pulls
             .map((pull, index) => ({ pull, index }))
             .toReversed()
@@ -158,9 +159,9 @@ export class FilmsApart extends LitElement {
         </ol>
       </div>
       <div class="line">
-        <label>Lifted <input type="range" min="0" max="100" .value=${String(this.lift * 100)} @input=${(event: Event) => (this.lift = Number((event.target as HTMLInputElement).value) / 100)} /></label>
-        <button ?disabled=${this.chosen === null} @click=${() => this.dispatchEvent(new CustomEvent('pull-select', { detail: null }))}>All films</button>
-        <span class="soft small">Each film is drawn in its ink over white, by itself.</span>
+        <label>${say.lifted} <input type="range" min="0" max="100" .value=${String(this.lift * 100)} @input=${(event: Event) => (this.lift = Number((event.target as HTMLInputElement).value) / 100)} /></label>
+        <button ?disabled=${this.chosen === null} @click=${() => this.dispatchEvent(new CustomEvent('pull-select', { detail: null }))}>${say.allFilms}</button>
+        <span class="soft small">${say.eachFilmIsDrawn}</span>
       </div>`;
   }
 }

@@ -6,6 +6,7 @@ import '../../ui/kit/choice.ts';
 import '../../ui/kit/number-field.ts';
 import '../../ui/kit/problem.ts';
 import '../../ui/print/picture-view.ts';
+import { say } from '../../words/en/bench/look.ts';
 import type { OtherStack } from '../picture/compare-with.ts';
 import { lookStyle } from './look-style.ts';
 import { CARD_HEIGHT_MM, CARD_WIDTH_MM, keepScreenScale, type ScreenScale, screenScale } from './screen-scale.ts';
@@ -13,7 +14,7 @@ import { SheetPicture } from './sheet-pictures.ts';
 
 /** Distances to look from, mm, as they are chosen; '' is the screen itself: true size. */
 const DISTANCES = [
-  { value: '', label: 'True size' },
+  { value: '', label: say.trueSize },
   { value: '500', label: '0.5 m' },
   { value: '2000', label: '2 m' },
   { value: '8000', label: '8 m' },
@@ -97,35 +98,35 @@ export class FromAfar extends LitElement {
     return html`<figure>
       <div class="print" style="width:${widthMm * pxPerMm}px"><ps-picture .picture=${this.sheet.picture} .label=${`${own.name}, ${this.seenWords}`}></ps-picture></div>
       <div class="ruler" style="width:${ruleMm * pxPerMm}px"></div>
-      <figcaption>${ruleMm} mm of the print</figcaption>
+      <figcaption>${say.mmOfPrint(ruleMm)}</figcaption>
     </figure>`;
   }
 
   private get seenWords(): string {
     const { distance } = this;
-    return distance === '' ? 'at its true size' : `as it looks from ${DISTANCES.find(({ value }) => value === distance)?.label ?? ''}`;
+    return distance === '' ? say.atItsTrueSize : say.asItLooksFrom(DISTANCES.find(({ value }) => value === distance)?.label ?? '');
   }
 
   private card() {
     const { pxPerMm } = this.scale;
     return html`<div class="card" style="width:${CARD_WIDTH_MM * pxPerMm}px;height:${CARD_HEIGHT_MM * pxPerMm}px">
-      <span>Hold a bank card here</span>
+      <span>${say.holdBankCardHere}</span>
     </div>`;
   }
 
   override render() {
     const { measuring, scale, distance } = this;
-    return html`<div class="surface" tabindex="0" role="region" aria-label=${measuring ? 'The screen is measured' : `The print ${this.seenWords}`}>${measuring ? this.card() : this.print()}</div>
+    return html`<div class="surface" tabindex="0" role="region" aria-label=${measuring ? say.screenIsMeasured : say.thePrint(this.seenWords)}>${measuring ? this.card() : this.print()}</div>
       <div class="line">
         ${this.sheet.failure === '' ? nothing : html`<ps-problem>${this.sheet.failure}</ps-problem>`}
         ${
           measuring
-            ? html`<label>Make the frame as wide as the card
+            ? html`<label>${say.makeFrameAsWide}
                 <input type="range" min="2" max="12" step="0.01" .value=${String(scale.pxPerMm)} @input=${(event: Event) => this.setScale({ pxPerMm: Number((event.target as HTMLInputElement).value) })} /></label>
-              <button class="main" @click=${() => (this.measuring = false)}>As wide as the card</button>`
-            : html`<ps-choice label="How far away" .value=${distance} .options=${DISTANCES} @pick=${(event: CustomEvent<string>) => (this.distance = event.detail)}></ps-choice>
-              <ps-number label="From your eye to this screen" unit="mm" .value=${scale.eyeMm} .min=${100} .max=${5000} .step=${10} .decimals=${0} @pick=${(event: CustomEvent<number>) => this.setScale({ eyeMm: event.detail })}></ps-number>
-              <button @click=${() => (this.measuring = true)}>Measure this screen</button>`
+              <button class="main" @click=${() => (this.measuring = false)}>${say.asWideAsCard}</button>`
+            : html`<ps-choice label=${say.howFarAway} .value=${distance} .options=${DISTANCES} @pick=${(event: CustomEvent<string>) => (this.distance = event.detail)}></ps-choice>
+              <ps-number label=${say.fromYourEyeTo} unit="mm" .value=${scale.eyeMm} .min=${100} .max=${5000} .step=${10} .decimals=${0} @pick=${(event: CustomEvent<number>) => this.setScale({ eyeMm: event.detail })}></ps-number>
+              <button @click=${() => (this.measuring = true)}>${say.measureThisScreen}</button>`
         }
       </div>`;
   }

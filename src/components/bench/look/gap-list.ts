@@ -7,6 +7,7 @@ import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/progress.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/bench/look.ts';
 import type { OtherStack } from '../picture/compare-with.ts';
 import { gapsCounted, GapWords } from './gap-words.ts';
 
@@ -72,22 +73,22 @@ export class GapList extends LitElement {
 
   private gaps(found: readonly Gap[]) {
     const { toleranceMm } = this;
-    if (toleranceMm === 0) return html`<p class="small">Where every pull lies in its place, no gap opens.</p>`;
+    if (toleranceMm === 0) return html`<p class="small">${say.whereEveryPullLies}</p>`;
     if (found.length === 0) {
-      return html`<p class="small">No two pulls only just meet along ${roundTo(leastJointMm(toleranceMm), 2)} mm or more: none needs a trap.</p>`;
+      return html`<p class="small">${say.noTwoPullsOnly(roundTo(leastJointMm(toleranceMm), 2))}</p>`;
     }
     const shown = this.all ? found : found.slice(0, FIRST);
     const words = new GapWords(this.own);
-    return html`<p class="small" role="status">${gapsCounted(found)} <span class="soft">A lighter ink is spread under or over the other (common practice).</span></p>
-      <ol aria-label="Pairs of pulls that only just meet">
+    return html`<p class="small" role="status">${gapsCounted(found)} <span class="soft">${say.lighterInkIsSpread}</span></p>
+      <ol aria-label=${say.pairsOfPullsThat}>
         ${shown.map(
           (gap) => html`<li>
             <span class="small">${words.sentences(gap)}</span>
-            <button type="button" aria-label=${`See where ${words.nameOf(gap.a)} meets ${words.nameOf(gap.b)}`} @click=${() => this.see(gap)}>See this place</button>
+            <button type="button" aria-label=${say.seeWhereMeets(words.nameOf(gap.a), words.nameOf(gap.b))} @click=${() => this.see(gap)}>${say.seeThisPlace}</button>
           </li>`,
         )}
       </ol>
-      ${shown.length === found.length ? nothing : html`<button type="button" @click=${() => (this.all = true)}>List all ${found.length}</button>`}`;
+      ${shown.length === found.length ? nothing : html`<button type="button" @click=${() => (this.all = true)}>${say.listAll(found.length)}</button>`}`;
   }
 
   private see({ xMm, yMm }: Gap): void {
@@ -96,10 +97,10 @@ export class GapList extends LitElement {
 
   override render() {
     const { run } = this;
-    return html`<h3>Gaps that could open</h3>
+    return html`<h3>${say.gapsThatCouldOpen}</h3>
       ${workFailure(run)}
-      ${run.running ? html`<ps-progress label="Looking for gaps" words="Looking where pulls only just meet…" stop="Stop looking" .value=${run.progress} @stop=${() => run.stop()}></ps-progress>` : nothing}
-      ${run.found !== null ? this.gaps(run.found) : run.running || run.failure !== '' ? nothing : html`<button type="button" @click=${() => this.look()}>Look for gaps</button>`}`;
+      ${run.running ? html`<ps-progress label=${say.lookingForGaps} words=${say.lookingWherePullsOnly} stop=${say.stopLooking} .value=${run.progress} @stop=${() => run.stop()}></ps-progress>` : nothing}
+      ${run.found !== null ? this.gaps(run.found) : run.running || run.failure !== '' ? nothing : html`<button type="button" @click=${() => this.look()}>${say.lookForGaps}</button>`}`;
   }
 }
 

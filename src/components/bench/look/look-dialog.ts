@@ -4,20 +4,21 @@ import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/choice.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
+import { say } from '../../words/en/bench/look.ts';
 import { compareChoice, otherStack } from '../picture/compare-with.ts';
-import type { OpenedStack } from '../picture/opened-stack.ts';
 import './films-apart.ts';
 import './from-afar.ts';
 import './out-of-register.ts';
 import './two-prints.ts';
+import type { OpenedStack } from '../picture/opened-stack.ts';
 
 type Way = 'apart' | 'two' | 'afar' | 'register';
 
 const WAYS: { value: Way; label: string }[] = [
-  { value: 'apart', label: 'Films apart' },
-  { value: 'two', label: 'Two prints' },
-  { value: 'afar', label: 'From afar' },
-  { value: 'register', label: 'Out of register' },
+  { value: 'apart', label: say.filmsApart },
+  { value: 'two', label: say.twoPrints },
+  { value: 'afar', label: say.fromAfar },
+  { value: 'register', label: say.outOfRegister },
 ];
 
 /**
@@ -112,12 +113,12 @@ export class BenchLook extends LitElement {
 
   override render() {
     const { way, store, beside } = this;
-    return html`<dialog aria-label="Look at the print" @close=${() => (this.open = false)}>
+    return html`<dialog aria-label=${say.lookAtPrint} @close=${() => (this.open = false)}>
       <header>
-        <h2>Look at the print</h2>
-        <ps-choice label="Way to look" .value=${way} .options=${WAYS} @pick=${(event: CustomEvent<Way>) => (this.way = event.detail)}></ps-choice>
+        <h2>${say.lookAtPrint}</h2>
+        <ps-choice label=${say.wayToLook} .value=${way} .options=${WAYS} @pick=${(event: CustomEvent<Way>) => (this.way = event.detail)}></ps-choice>
         ${way === 'two' ? compareChoice(beside, store.project.recipes, (chosen) => this.dispatchEvent(new CustomEvent('compare', { detail: chosen }))) : nothing}
-        <button class="close" @click=${() => this.dialog.close()}>Close</button>
+        <button class="close" @click=${() => this.dialog.close()}>${say.close}</button>
       </header>
       ${this.open ? this.content() : nothing}
     </dialog>`;

@@ -10,8 +10,9 @@ import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../../ui/print/picture-view.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
-import type { OtherStack } from '../picture/compare-with.ts';
+import { say } from '../../words/en/bench/look.ts';
 import './gap-list.ts';
+import type { OtherStack } from '../picture/compare-with.ts';
 import type { PlaceSeen } from './gap-list.ts';
 import { lookStyle } from './look-style.ts';
 import { SheetPicture } from './sheet-pictures.ts';
@@ -196,7 +197,7 @@ export class OutOfRegister extends LitElement {
     const { xMm, yMm } = this.middle;
     const { acrossMm } = this;
     const style = `left:${((xMm - acrossMm / 2) / widthMm) * 100}%;top:${((yMm - acrossMm / 2) / heightMm) * 100}%;width:${(acrossMm / widthMm) * 100}%;height:${(acrossMm / heightMm) * 100}%`;
-    return html`<button class="whole" type="button" style="aspect-ratio:${widthMm / heightMm}" aria-label="Place that is seen; click or use the arrow keys" @click=${this.onPoint} @keydown=${this.onKey}>
+    return html`<button class="whole" type="button" style="aspect-ratio:${widthMm / heightMm}" aria-label=${say.placeThatIsSeen} @click=${this.onPoint} @keydown=${this.onKey}>
       <ps-picture .picture=${this.whole.picture}></ps-picture><span class="window" style=${style}></span>
     </button>`;
   }
@@ -206,18 +207,18 @@ export class OutOfRegister extends LitElement {
     const pictures = sheets.found ?? [];
     return html`<div class="surface">
         ${this.overview()}
-        <ul aria-label="Sheets of an edition">
-          ${pictures.map((picture, i) => html`<li><ps-picture .picture=${picture} .label=${`Sheet ${i + 1} of an edition, ${acrossMm} mm across`}></ps-picture></li>`)}
+        <ul aria-label=${say.sheetsOfEdition}>
+          ${pictures.map((picture, i) => html`<li><ps-picture .picture=${picture} .label=${say.sheetOfEditionMm(i + 1, acrossMm)}></ps-picture></li>`)}
         </ul>
         <bench-gap-list .own=${this.own} .toleranceMm=${tolerance} @place-seen=${({ detail }: PlaceSeen) => this.see(detail)}></bench-gap-list>
       </div>
       <div class="line">
         ${workFailure(sheets)}
-        <ps-number label="Out of register by up to" unit="mm" step="0.1" .min=${TOLERANCE_MM.least} .max=${TOLERANCE_MM.most} .value=${tolerance} @pick=${({ detail }: NumberPick) => (this.toleranceMm = detail)}></ps-number>
-        <ps-number label="Seen across" unit="mm" step="5" .min=${ACROSS_MM.least} .max=${ACROSS_MM.most} .value=${acrossMm} @pick=${({ detail }: NumberPick) => (this.acrossMm = detail)}></ps-number>
-        <button type="button" @click=${() => this.edition++}>Other sheets</button>
+        <ps-number label=${say.outOfRegisterBy} unit="mm" step="0.1" .min=${TOLERANCE_MM.least} .max=${TOLERANCE_MM.most} .value=${tolerance} @pick=${({ detail }: NumberPick) => (this.toleranceMm = detail)}></ps-number>
+        <ps-number label=${say.seenAcross} unit="mm" step="5" .min=${ACROSS_MM.least} .max=${ACROSS_MM.most} .value=${acrossMm} @pick=${({ detail }: NumberPick) => (this.acrossMm = detail)}></ps-number>
+        <button type="button" @click=${() => this.edition++}>${say.otherSheets}</button>
         <p class="soft small note">
-          Each pull of each sheet lies anywhere within ${tolerance} mm of its place${tolerance > 0 ? html`, so that two can come ${roundTo(2 * tolerance, 2)} mm apart` : nothing}: where inks only touch, paper shows on some. A trap is a spread in the film of one of the two inks; in transparent inks it prints as a darker line.
+          ${say.eachPullOfEach(tolerance, tolerance > 0 ? html`${say.soThatTwoCan(roundTo(2 * tolerance, 2))}` : nothing)}
         </p>
       </div>`;
   }

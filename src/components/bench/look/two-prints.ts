@@ -4,6 +4,7 @@ import '../../ui/kit/choice.ts';
 import '../../ui/kit/problem.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/print/picture-view.ts';
+import { say } from '../../words/en/bench/look.ts';
 import type { OtherStack } from '../picture/compare-with.ts';
 import { lookStyle } from './look-style.ts';
 import { SheetPicture } from './sheet-pictures.ts';
@@ -105,24 +106,24 @@ export class TwoPrints extends LitElement {
   private controls() {
     const { way, at, second, other, own } = this;
     return html`<ps-choice
-        label="How the two are shown"
+        label=${say.howTwoAreShown}
         .value=${way}
         .options=${[
-          { value: 'wipe', label: 'Wipe' },
-          { value: 'blink', label: 'Blink' },
+          { value: 'wipe', label: say.wipe },
+          { value: 'blink', label: say.blink },
         ]}
         @pick=${(event: CustomEvent<'wipe' | 'blink'>) => this.wayTo(event.detail)}
       ></ps-choice>
       ${
         way === 'wipe'
-          ? html`<label>Edge <input type="range" min="0" max="100" .value=${String(at * 100)} @input=${(event: Event) => (this.at = Number((event.target as HTMLInputElement).value) / 100)} /></label>
-            <span class="names">Left of the edge: ${own.name}. Right of it: ${other?.name ?? ''}.</span>`
-          : html`<button aria-pressed=${this.timer !== undefined} @click=${() => this.blink(this.timer === undefined)}>By itself</button>
+          ? html`<label>${say.edge} <input type="range" min="0" max="100" .value=${String(at * 100)} @input=${(event: Event) => (this.at = Number((event.target as HTMLInputElement).value) / 100)} /></label>
+            <span class="names">${say.leftOfEdgeRight(own.name, other?.name ?? '')}</span>`
+          : html`<button aria-pressed=${this.timer !== undefined} @click=${() => this.blink(this.timer === undefined)}>${say.byItself}</button>
             <button @click=${() => {
               this.blink(false);
               this.second = !this.second;
-            }}>The other</button>
-            <span class="names">Shown: ${second ? (other?.name ?? '') : own.name}</span>`
+            }}>${say.theOther}</button>
+            <span class="names">${say.shown} ${second ? (other?.name ?? '') : own.name}</span>`
       }`;
   }
 
@@ -142,7 +143,7 @@ export class TwoPrints extends LitElement {
       </div>
       <div class="line">
         ${failure === '' ? nothing : html`<ps-problem>${failure}</ps-problem>`}
-        ${other === null ? html`<span class="soft">Choose above what to hold it against.</span>` : this.controls()}
+        ${other === null ? html`<span class="soft">${say.chooseAboveWhatTo}</span>` : this.controls()}
       </div>`;
   }
 }

@@ -10,6 +10,7 @@ import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/number-field.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import { pickStyle } from '../../ui/pick-style.ts';
+import { say } from '../../words/en/bench/many.ts';
 import { inkPick } from '../pull/ink-pick.ts';
 import { pullPanelStyle } from '../pull/pull-panel-style.ts';
 
@@ -56,9 +57,9 @@ export class ManyPanel extends LitElement {
       @pick=${(event: NumberPick) => (this[field] = event.detail)}
     ></ps-number>`;
     const { dxMm, dyMm } = this;
-    return html`<div class="pair" role="group" aria-label="Move on the sheet">
-      ${mm('dxMm', 'Further right')} ${mm('dyMm', 'Further down')}
-      <button ?disabled=${dxMm === 0 && dyMm === 0} @click=${() => this.tell('pull-further', { dxMm, dyMm })}>Move them</button>
+    return html`<div class="pair" role="group" aria-label=${say.moveOnSheet}>
+      ${mm('dxMm', say.furtherRight)} ${mm('dyMm', say.furtherDown)}
+      <button ?disabled=${dxMm === 0 && dyMm === 0} @click=${() => this.tell('pull-further', { dxMm, dyMm })}>${say.moveThem}</button>
     </div>`;
   }
 
@@ -71,14 +72,14 @@ export class ManyPanel extends LitElement {
     const last = pulls.length - ids.length;
     return html`<div class="head">
         <div>
-          <p class="soft small">Pulls ${rangesText(places.map((at) => at + 1))} of ${pulls.length}</p>
-          <h3>${ids.length} pulls selected</h3>
+          <p class="soft small">${say.pullsOf(rangesText(places.map((at) => at + 1)), pulls.length)}</p>
+          <h3>${say.pullsSelected(ids.length)}</h3>
         </div>
-        <button class="quiet" @click=${() => this.tell('pull-one')}>Only one</button>
+        <button class="quiet" @click=${() => this.tell('pull-one')}>${say.onlyOne}</button>
       </div>
       ${inkPick(studio.inks, this.common(chosen, 'ink'), (ink) => this.tell<PullChange>('pull-change', { ink }))} ${this.shift()}
       <ps-number
-        label=${strokes === null ? 'Strokes, now different' : 'Strokes'}
+        label=${strokes === null ? say.strokesNowDifferent : say.strokes}
         whole
         .value=${strokes ?? 0}
         .min=${1}
@@ -86,17 +87,17 @@ export class ManyPanel extends LitElement {
         @pick=${(event: NumberPick) => this.tell<PullChange>('pull-change', { strokes: event.detail })}
       ></ps-number>
       <div class="order">
-        <button aria-disabled=${first === 0} @click=${() => first > 0 && this.tell('pull-place', first - 1)}>Earlier</button>
-        <button aria-disabled=${first >= last} @click=${() => first < last && this.tell('pull-place', first + 1)}>Later</button>
+        <button aria-disabled=${first === 0} @click=${() => first > 0 && this.tell('pull-place', first - 1)}>${say.earlier}</button>
+        <button aria-disabled=${first >= last} @click=${() => first < last && this.tell('pull-place', first + 1)}>${say.later}</button>
         <ps-number
-          label="First of them to place"
+          label=${say.firstOfThemTo}
           whole
           .value=${first + 1}
           .min=${1}
           .max=${last + 1}
           @pick=${(event: NumberPick) => this.tell('pull-place', event.detail - 1)}
         ></ps-number>
-        <button class="remove" @click=${() => this.tell('pull-remove')}>Remove ${ids.length}</button>
+        <button class="remove" @click=${() => this.tell('pull-remove')}>${say.remove(ids.length)}</button>
       </div>`;
   }
 }

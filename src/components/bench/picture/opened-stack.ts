@@ -3,6 +3,7 @@ import { type PrintLineage, printTitle } from '../../../engine/recipe/lineage.ts
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { AppStore } from '../../app-store.ts';
+import { say } from '../../words/en/bench/picture.ts';
 
 /** The stack as it came to the Bench, to compare with what became of it. */
 export class OpenedStack {
@@ -72,7 +73,7 @@ export class OpenedStack {
     const source = origin?.source ?? { kind: 'hand' };
     if (source.kind === 'hand') return title;
     const from = source.kind === 'recipe' ? source.title : nameOfPrint(source.print);
-    return this.changed ? `${from}, changed` : from;
+    return this.changed ? say.changed(from) : from;
   }
 }
 

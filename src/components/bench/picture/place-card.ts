@@ -5,6 +5,7 @@ import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { labWords } from '../../ui/words.ts';
+import { say } from '../../words/en/bench/picture.ts';
 import { withinWords } from '../../words/error-words.ts';
 import { inkNameOf, placePullsWords } from '../bench-words.ts';
 import type { PlaceRead } from './place-reader.ts';
@@ -108,9 +109,9 @@ export class PlaceCard extends LitElement {
     const [pulls, studio] = of;
     const hex = (i: number): string => labSwatch(entryAt(reading.after, i), this.relative ? studio.paper.reflectance : undefined).hex;
     const rows = reading.pulls.map((at, i) => this.row(entryAt(pulls, at), { at, hex: hex(i + 1) }));
-    return html`<ol aria-label="The pulls at this place, last down on top">
+    return html`<ol aria-label=${say.pullsAtThisPlace}>
       ${rows.toReversed()}
-      <li><i style="background:${hex(0)}"></i>paper</li>
+      <li>${say.paper(html`<i style="background:${hex(0)}"></i>`)}</li>
     </ol>`;
   }
 
@@ -120,25 +121,23 @@ export class PlaceCard extends LitElement {
     const screen = studio.screens.find(({ id }) => id === pull.screen);
     const beside = (side: 'over' | 'under') => html`<button
       class="quiet side"
-      aria-label="Bring what is selected ${side} pull ${at + 1}"
+      aria-label=${say.bringWhatIsSelected(side, at + 1)}
       @click=${() => this.tell<PullBeside>('pull-beside', { pull: pull.id, side })}
     >${side}</button>`;
     return html`<li class=${selected ? 'selected' : ''}>
       <i style="background:${hex}"></i>
       <button class="quiet which" aria-pressed=${selected} @click=${() => this.tell('pull-select', pull.id)}>
-        <b>${at + 1}</b> ${inkNameOf(pull, studio)}, screen ${screen?.number ?? '?'}
+        ${say.screen(html`<b>${at + 1}</b>`, inkNameOf(pull, studio), screen?.number ?? '?')}
       </button>
       ${selected || this.together.size === 0 ? nothing : html`${beside('over')}${beside('under')}`}
     </li>`;
   }
 
   private hint(): string {
-    if (this.together.size === 0) return 'Choose one of them to bring it over or under another.';
+    if (this.together.size === 0) return say.chooseOneOfThem;
     const pulls = this.read.of[0];
     const at = pulls.findIndex(({ id }) => this.together.has(id));
-    return this.together.size === 1
-      ? `Over, under: bring pull ${at + 1} there.`
-      : `Over, under: bring the ${this.together.size} selected pulls there.`;
+    return this.together.size === 1 ? say.overUnderBringPull(at + 1) : say.overUnderBringSelected(this.together.size);
   }
 
   override render() {
@@ -150,9 +149,9 @@ export class PlaceCard extends LitElement {
       <div class="words" role="status">
         <strong>${placePullsWords(reading.pulls, pulls, studio)}</strong>
         <span>L ${l}, a ${a}, b ${b}${reading.pulls.length === 0 ? '' : `, ${withinWords(reading.expectedDeltaE)}`}</span>
-        ${swatch.inGamut ? nothing : html`<span class="soft">more colourful in print than this screen can show</span>`}
+        ${swatch.inGamut ? nothing : html`<span class="soft">${say.moreColourfulInPrint}</span>`}
       </div>
-      <button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('close'))}>Close</button>
+      <button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('close'))}>${say.close}</button>
       ${reading.pulls.length === 0 ? nothing : this.peeled()}
       ${reading.pulls.length < 2 ? nothing : html`<p class="soft hint">${this.hint()}</p>`}`;
   }

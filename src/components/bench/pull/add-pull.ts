@@ -7,6 +7,7 @@ import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
 import { pickStyle } from '../../ui/pick-style.ts';
 import { screenGlyph } from '../../ui/print/screen-outline.ts';
+import { say } from '../../words/en/bench/pull.ts';
 
 /** So many screens are found without typing. */
 const FILTER_FROM = 13;
@@ -117,19 +118,19 @@ export class AddPull extends LitElement {
         screens.length < FILTER_FROM
           ? nothing
           : html`<label class="stacked">
-            Find a screen
+            ${say.findScreen}
             <input type="search" .value=${this.filter} @input=${(event: Event) => (this.filter = (event.target as HTMLInputElement).value)} />
           </label>`
       }
       <fieldset role="radiogroup">
-        <legend>Screen</legend>
+        <legend>${say.screen}</legend>
         <div class="screens">
           ${found.map(
             (screen) => html`<label class="choice pick">
               <input
                 type="radio"
                 name="screen"
-                aria-label="Screen ${screen.number} ${screen.name}"
+                aria-label=${say.screenNumber(screen.number, screen.name)}
                 .checked=${screen.id === this.screen}
                 @change=${() => (this.screen = screen.id)}
               />
@@ -138,10 +139,10 @@ export class AddPull extends LitElement {
             </label>`,
           )}
         </div>
-        ${found.length === 0 ? html`<p class="small soft">No screen is called so.</p>` : nothing}
+        ${found.length === 0 ? html`<p class="small soft">${say.noScreenIsCalled}</p>` : nothing}
       </fieldset>
       <fieldset role="radiogroup">
-        <legend>Ink, over white and over black</legend>
+        <legend>${say.inkOverWhiteAnd}</legend>
         <div class="inks">
           ${inks.map(
             (ink) => html`<label class="choice pick">
@@ -151,16 +152,16 @@ export class AddPull extends LitElement {
           )}
         </div>
       </fieldset>
-      <p class="small soft">It goes down last; move it earlier in the strip.</p>
+      <p class="small soft">${say.itGoesDownLast}</p>
       <div class="buttons">
-        <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
-        <button class="main" type="submit" ?disabled=${!screens.some((screen) => screen.id === this.screen) || this.ink === ''}>Add the pull</button>
+        <button type="button" @click=${() => this.dialog.close()}>${say.cancel}</button>
+        <button class="main" type="submit" ?disabled=${!screens.some((screen) => screen.id === this.screen) || this.ink === ''}>${say.addPull}</button>
       </div>
     </form>`;
   }
 
   override render() {
-    return dialogBox({ heading: 'Add a pull', onClose: () => (this.open = false) }, this.open ? this.content() : nothing);
+    return dialogBox({ heading: say.addPull2, onClose: () => (this.open = false) }, this.open ? this.content() : nothing);
   }
 }
 

@@ -4,6 +4,7 @@ import { placeBeside } from '../../../engine/stack/edit/rearrange.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
+import { say } from '../../words/en/bench/pull.ts';
 import type { OpenedStack } from '../picture/opened-stack.ts';
 import type { NewPull } from './add-pull.ts';
 import type { RecipeWords } from './keep-recipe.ts';
@@ -90,7 +91,7 @@ export class BenchEdits {
       const found = print === null ? {} : { seed: print.seed, index: print.index, lineage: print };
       const { parent } = this.opened;
       const recipe = recipeOf(this.pulls, store.project.drawer, { id, title, note, ...found, ...(parent === null ? {} : { parent }) });
-      if (store.dispatch({ kind: 'keep-recipe', recipe })) store.tell(`Kept in the Chest: ${title}.`, 'news');
+      if (store.dispatch({ kind: 'keep-recipe', recipe })) store.tell(say.keptInChest(title), 'news');
     } catch (error) {
       store.tell(sentenceOf(error));
     }

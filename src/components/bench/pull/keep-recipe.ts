@@ -7,6 +7,7 @@ import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
 import '../../ui/next/offered-names.ts';
 import type { Unnamed } from '../../ui/next/offered-names.ts';
+import { say } from '../../words/en/bench/pull.ts';
 
 /** What the user says of a stack to be kept. */
 export interface RecipeWords {
@@ -55,15 +56,15 @@ export class KeepRecipe extends LitElement {
 
   override render() {
     return dialogBox(
-      { heading: 'Keep as recipe', onClose: () => (this.open = false) },
+      { heading: say.keepAsRecipe, onClose: () => (this.open = false) },
       this.open
         ? html`<form @submit=${this.submit}>
-            <label class="stacked">Title <input type="text" required pattern=".*\\S.*" maxlength="200" .value=${this.title_} /></label>
+            <label class="stacked">${say.title} <input type="text" required pattern=".*\\S.*" maxlength="200" .value=${this.title_} /></label>
             <ps-offered-names .of=${this.of} @take=${({ detail }: CustomEvent<string>) => this.take(detail)}></ps-offered-names>
-            <label class="stacked">Note, if any <textarea rows="3" maxlength="4000"></textarea></label>
+            <label class="stacked">${say.noteIfAny} <textarea rows="3" maxlength="4000"></textarea></label>
             <div class="buttons">
-              <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
-              <button class="main" type="submit">Keep</button>
+              <button type="button" @click=${() => this.dialog.close()}>${say.cancel}</button>
+              <button class="main" type="submit">${say.keep}</button>
             </div>
           </form>`
         : nothing,

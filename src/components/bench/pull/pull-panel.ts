@@ -11,6 +11,7 @@ import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import { pickStyle } from '../../ui/pick-style.ts';
 import { screenGlyph } from '../../ui/print/screen-outline.ts';
+import { say } from '../../words/en/bench/pull.ts';
 import { inkPick, inksToPull } from './ink-pick.ts';
 import { pullPanelStyle } from './pull-panel-style.ts';
 
@@ -50,7 +51,7 @@ export class PullPanel extends LitElement {
   }
 
   private turn(degrees: number) {
-    return html`<button aria-pressed=${this.pull.turnDeg === degrees} aria-label="Turn ${degrees} degrees" @click=${() => this.change({ turnDeg: degrees })}>
+    return html`<button aria-pressed=${this.pull.turnDeg === degrees} aria-label=${say.turnDegrees(degrees)} @click=${() => this.change({ turnDeg: degrees })}>
       ${degrees}°
     </button>`;
   }
@@ -69,9 +70,9 @@ export class PullPanel extends LitElement {
   }
 
   private turns() {
-    return html`<div class="pair" role="group" aria-label="Turn">
+    return html`<div class="pair" role="group" aria-label=${say.turn}>
       <ps-number live
-        label="Turn"
+        label=${say.turn}
         unit="°"
         .value=${this.pull.turnDeg}
         .min=${-360}
@@ -87,13 +88,13 @@ export class PullPanel extends LitElement {
   private strokes() {
     const { strokes } = this.pull;
     return html`<ps-number live
-      label="Strokes"
+      label=${say.strokes}
       .value=${strokes}
       .min=${1}
       .max=${Math.max(MAX_STROKES, strokes)}
       .step=${1}
       .bigStep=${1}
-      .stepNames=${['Fewer strokes', 'More strokes'] as const}
+      .stepNames=${[say.fewerStrokes, say.moreStrokes] as const}
       @pick=${(event: NumberPick) => this.change({ strokes: event.detail })}
     ></ps-number>`;
   }
@@ -110,16 +111,16 @@ export class PullPanel extends LitElement {
     const others = inksToPull(studio.inks, pull.ink).filter(({ id }) => id !== pull.ink);
     return html`<div class="alike">
       <div class="row">
-        ${inInk < 2 ? nothing : select('ink', `Select all ${inInk} in ${ink?.name ?? 'this ink'}`)}
-        ${ofScreen < 2 ? nothing : select('screen', `Select all ${ofScreen} of this screen`)}
+        ${inInk < 2 ? nothing : select('ink', say.selectAllIn(inInk, ink?.name ?? say.thisInk))}
+        ${ofScreen < 2 ? nothing : select('screen', say.selectAllOfThis(ofScreen))}
       </div>
       ${
         inInk < 2
           ? nothing
           : html`<ps-select
-            label="Replace ${ink?.name ?? 'this ink'} in all ${inInk} pulls by"
+            label=${say.replaceInAllPulls(ink?.name ?? say.thisInk, inInk)}
             value=""
-            .options=${[{ value: '', label: 'choose an ink' }, ...others.map(({ id, name }) => ({ value: id, label: name }))]}
+            .options=${[{ value: '', label: say.chooseInk }, ...others.map(({ id, name }) => ({ value: id, label: name }))]}
             @pick=${(event: CustomEvent<string>) => event.detail !== '' && this.dispatchEvent(new CustomEvent('ink-replace', { detail: event.detail }))}
           ></ps-select>`
       }
@@ -133,22 +134,22 @@ export class PullPanel extends LitElement {
     return html`
       <div class="head">
         <div>
-          <p class="soft small">Pull ${index + 1} of ${count}</p>
-          <h3 tabindex="-1">Screen ${screen?.number ?? '?'} ${screen?.name ?? ''}</h3>
+          <p class="soft small">${say.pullOf(index + 1, count)}</p>
+          <h3 tabindex="-1">${say.screen2(screen?.number ?? '?')} ${screen?.name ?? ''}</h3>
         </div>
         ${screenGlyph(screen, studio)}
       </div>
       ${inkPick(studio.inks, pull.ink, (ink) => this.change({ ink }))}
-      <div class="pair" role="group" aria-label="Offset">${this.offset('dxMm', 'Offset right')} ${this.offset('dyMm', 'Offset down')}</div>
+      <div class="pair" role="group" aria-label=${say.offset}>${this.offset('dxMm', say.offsetRight)} ${this.offset('dyMm', say.offsetDown)}</div>
       ${this.turns()} ${this.strokes()}
       <div class="order">
-        <button aria-disabled=${index === 0} @click=${() => this.place(index - 1)}>Earlier</button>
-        <button aria-disabled=${index === count - 1} @click=${() => this.place(index + 1)}>Later</button>
-        <ps-number label="To place" whole .value=${index + 1} .min=${1} .max=${count} @pick=${(event: NumberPick) => this.place(event.detail - 1)}></ps-number>
-        <button class="remove" aria-label="Remove pull ${index + 1}" @click=${() => this.dispatchEvent(new Event('pull-remove'))}>Remove</button>
+        <button aria-disabled=${index === 0} @click=${() => this.place(index - 1)}>${say.earlier}</button>
+        <button aria-disabled=${index === count - 1} @click=${() => this.place(index + 1)}>${say.later}</button>
+        <ps-number label=${say.toPlace} whole .value=${index + 1} .min=${1} .max=${count} @pick=${(event: NumberPick) => this.place(event.detail - 1)}></ps-number>
+        <button class="remove" aria-label=${say.removePull(index + 1)} @click=${() => this.dispatchEvent(new Event('pull-remove'))}>${say.remove}</button>
       </div>
       ${this.alike()}
-      ${screen === undefined ? html`<p class="small">This pull's screen is no longer in the drawer; remove the pull.</p>` : nothing}
+      ${screen === undefined ? html`<p class="small">${say.thisPullsScreenIs}</p>` : nothing}
     `;
   }
 }

@@ -1,5 +1,6 @@
 import type { VeilProposal } from '../../../engine/explore/veil/veil-types.ts';
 import type { AppStore } from '../../app-store.ts';
+import { say } from '../../words/en/bench/veil.ts';
 import { placeWords, veilWords } from './veil-words.ts';
 
 /**
@@ -15,5 +16,5 @@ export function addVeil(store: AppStore, proposal: VeilProposal, taken: Readonly
   for (let n = 2; taken.has(id) || bench.some((pull) => pull.id === id); n++) id = `${veil.id}-${n}`;
   if (!store.dispatch({ kind: 'lay-veil', inks: newInks, shape: newShape, screen: newScreen, pull: { ...veil, id }, at })) return null;
   store.select(id);
-  return `${words.ink} lies over ${words.area}, ${placeWords(at, store.project.bench.length)}.`;
+  return say.liesOver(words.ink, words.area, placeWords(at, store.project.bench.length));
 }

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
+import { numberLocale } from '../../../engine/base/language.ts';
 import type { VeilOptions, VeilProposal } from '../../../engine/explore/veil/veil-types.ts';
 import { demoStocks } from '../../../engine/ink/demo/demo-stocks.ts';
 import { baseOf } from '../../../engine/ink/mix/mix.ts';
@@ -8,16 +9,16 @@ import type { Ink } from '../../../engine/ink/types.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { VeilFind, VeilProgress } from '../../../workers/api/wall-api.ts';
-import { engineFor } from '../../../workers/client/client.ts';
 import '../../ui/print/picture-view.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
-import { dialogBox } from '../../ui/kit/dialog.ts';
 import '../../ui/kit/progress.ts';
+import { dialogBox } from '../../ui/kit/dialog.ts';
 import { pickStyle } from '../../ui/pick-style.ts';
-import { counted } from '../../ui/words.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/bench/veil.ts';
 import { veilStyle } from './veil-style.ts';
 import { edgeContrastText, softerWords, placeWords, veilWords } from './veil-words.ts';
 
@@ -115,34 +116,34 @@ export class VeilFinder extends LitElement {
     const { find } = this;
     const proposals = find?.result.proposals ?? [];
     return html`<form @submit=${this.submit}>
-      <p class="small soft">A veil is one more translucent pull over others: it tints them and softens the contrast between them. Contrast of edges is the length of all edges × ΔE00 across them ÷ the sheet’s area. Only veils that keep the lightness order of the largest colours are shown; colours are estimates, so pull a test.</p>
+      <p class="small soft">${say.veilIsOneMore}</p>
       <label class="row">
-        Veils may go
+        ${say.veilsMayGo}
         <select
           @change=${(event: Event) => {
             this.places = (event.target as HTMLSelectElement).value as 'end' | 'any';
             this.look();
           }}
         >
-          <option value="end" ?selected=${this.places === 'end'}>over all, last down</option>
-          <option value="any" ?selected=${this.places === 'any'}>anywhere in the stack</option>
+          <option value="end" ?selected=${this.places === 'end'}>${say.overAllLastDown}</option>
+          <option value="any" ?selected=${this.places === 'any'}>${say.anywhereInStack}</option>
         </select>
       </label>
       ${
         run.running
-          ? html`<ps-progress label="Looking for veils" words="Looking for veils…" stop="Stop looking" .value=${run.progress} @stop=${() => run.stop()}></ps-progress>`
+          ? html`<ps-progress label=${say.lookingForVeils} words=${say.lookingForVeils2} stop=${say.stopLooking} .value=${run.progress} @stop=${() => run.stop()}></ps-progress>`
           : nothing
       }
       ${workFailure(run)}
       ${
         !run.running && run.found === null && run.failure === ''
-          ? html`<div class="looking"><span role="status">${find === null ? 'Stopped.' : 'Stopped: these are the best of what was tried.'}</span><button type="button" @click=${this.look}>Look again</button></div>`
+          ? html`<div class="looking"><span role="status">${find === null ? say.stopped : say.stoppedTheseAreBest}</span><button type="button" @click=${this.look}>${say.lookAgain}</button></div>`
           : nothing
       }
       ${find === null || (run.running && proposals.length === 0) ? nothing : this.renderFound(find)}
       <div class="buttons">
-        <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
-        <button class="main" type="submit" ?disabled=${proposals.length === 0}>Add the veil</button>
+        <button type="button" @click=${() => this.dialog.close()}>${say.cancel}</button>
+        <button class="main" type="submit" ?disabled=${proposals.length === 0}>${say.addVeil}</button>
       </div>
     </form>`;
   }
@@ -151,31 +152,31 @@ export class VeilFinder extends LitElement {
     const { proposals, tried } = result;
     const proposal = proposals[this.chosen];
     if (proposal === undefined) {
-      return html`<p role="status">Of ${counted(tried, 'veil')} none softens this print and keeps its lightness order. Bring in a more translucent ink or another screen.</p>`;
+      return html`<p role="status">${say.ofVeilsNoneSoftens(tried)}</p>`;
     }
     const words = veilWords(proposal, this.drawer);
     const added = proposal.newInks.map(({ name }) => name);
     return html`
       <div class="both" style="--sheet-ratio:${before.widthPx} / ${before.heightPx}">
         <figure>
-          <ps-picture .picture=${before} label="The stack before"></ps-picture>
-          <figcaption><b>Before</b><br />contrast of edges ${edgeContrastText(result.before.edgeContrast)} ΔE/mm</figcaption>
+          <ps-picture .picture=${before} label=${say.stackBefore}></ps-picture>
+          <figcaption><b>${say.before}</b><br />${say.contrastOfEdgesDeltaE(edgeContrastText(result.before.edgeContrast))}</figcaption>
         </figure>
         <figure>
-          <ps-picture .picture=${after[this.chosen] ?? null} label="The stack with ${words.ink} over ${words.area}"></ps-picture>
+          <ps-picture .picture=${after[this.chosen] ?? null} label=${say.stackWithOver(words.ink, words.area)}></ps-picture>
           <figcaption role="status">
-            <b>After: ${softerWords(proposal.softens)}</b><br />contrast of edges ${edgeContrastText(result.before.edgeContrast)} → ${edgeContrastText(proposal.after.edgeContrast)} ΔE/mm
+            <b>${say.after} ${softerWords(proposal.softens)}</b><br />${say.contrastOfEdgesDeltaEMm(edgeContrastText(result.before.edgeContrast), edgeContrastText(proposal.after.edgeContrast))}
           </figcaption>
         </figure>
       </div>
       <fieldset role="radiogroup">
-        <legend>${counted(proposals.length, 'veil')} of ${tried.toLocaleString('en')} tried, softest first</legend>
+        <legend>${say.veilsOfTriedSoftest(proposals.length, tried.toLocaleString(numberLocale()))}</legend>
         <div class="choices">${proposals.map((each, i) => this.choice(each, entryAt(after, i), i))}</div>
       </fieldset>
       <p class="small soft">
-        ${words.ink} over ${words.area}, ${placeWords(proposal.at, proposal.pulls.length)}.
-        ${added.length === 0 ? '' : ` Adds ${added.join(' and ')} to the inks.`}
-        ${proposal.newScreen === null ? '' : ` Adds screen ${proposal.newScreen.number}, the whole area.`}
+        ${say.over(words.ink, words.area, placeWords(proposal.at, proposal.pulls.length))}
+        ${added.length === 0 ? '' : say.addsToInks(added.join(say.and))}
+        ${proposal.newScreen === null ? '' : say.addsScreenWholeArea(proposal.newScreen.number)}
       </p>
     `;
   }
@@ -184,14 +185,14 @@ export class VeilFinder extends LitElement {
     const { ink, area } = veilWords(proposal, this.drawer);
     const softer = softerWords(proposal.softens);
     return html`<label class="choice pick">
-      <input type="radio" name="veil" aria-label="${ink} over ${area}: ${softer}" .checked=${i === this.chosen} @change=${() => (this.chosen = i)} />
+      <input type="radio" name="veil" aria-label=${say.overInk(ink, area, softer)} .checked=${i === this.chosen} @change=${() => (this.chosen = i)} />
       <ps-picture .picture=${picture}></ps-picture>
-      <span><b>${ink}</b><span>over ${area}</span><span class="soft">${softer}</span></span>
+      <span><b>${ink}</b><span>${say.overArea(area)}</span><span class="soft">${softer}</span></span>
     </label>`;
   }
 
   override render() {
-    return dialogBox({ heading: 'Find a veil', onClose: () => this.close() }, this.open ? this.content() : nothing);
+    return dialogBox({ heading: say.findVeil, onClose: () => this.close() }, this.open ? this.content() : nothing);
   }
 }
 

@@ -1,4 +1,5 @@
 import { Buffer, BufferUsage, Geometry, Mesh, type Shader } from 'pixi.js';
+import { say } from '../../words/en/canvas/draw.ts';
 
 const FLOATS = 6;
 const CORNERS = new Float32Array([0, 0, 1, 0, 1, 1, 0, 1]);
@@ -30,7 +31,7 @@ export class PrintGroup {
       data: this.data,
       usage: BufferUsage.VERTEX | BufferUsage.COPY_DST,
       shrinkToFit: false,
-      label: 'prints',
+      label: say.prints,
     });
     const perPrint = { buffer: this.buffer, format: 'float32x2' as const, stride: FLOATS * 4, instance: true };
     this.geometry = new Geometry({

@@ -1,5 +1,6 @@
 import { defined } from '../../../engine/base/at.ts';
 import type { WallBatch, WallMap } from '../../../workers/api/wall-api.ts';
+import { say } from '../../words/en/canvas/draw.ts';
 import { ColourPages, type ColourPlace } from './colour-pages.ts';
 import { GridPages, type GridPlace } from './grid-pages.ts';
 
@@ -32,10 +33,7 @@ class WallGrids {
   /** Keeps a map unless one of its name is here. */
   addMap({ name, columns, rows, cells }: WallMap): void {
     if (this.maps.has(name)) return;
-    if (columns !== this.columns || rows !== this.rows)
-      throw new Error(
-        `The wall holds maps of ${this.columns} × ${this.rows} cells; one of ${columns} × ${rows} came. Find the prints anew.`,
-      );
+    if (columns !== this.columns || rows !== this.rows) throw new Error(say.wallHoldsMapsOf(this.columns, this.rows, columns, rows));
     this.maps.set(name, (cells instanceof Uint8Array ? this.bytes : this.words).add(cells));
   }
 

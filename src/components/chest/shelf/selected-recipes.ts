@@ -95,7 +95,7 @@ export class SelectedRecipes extends LitElement {
     const inks = this.recipes.map((recipe) => new Set(pulledInks(recipe).map(({ name }) => name)));
     const [first = new Set<string>(), ...others] = inks;
     const shared = [...first].filter((name) => others.every((names) => names.has(name)));
-    return shared.length === 0 ? say.noInkIsIn : `${listed(shared)} ${say.are(shared.length)} in all of them.`;
+    return shared.length === 0 ? say.noInkIsIn : say.inAllOfThem(listed(shared), say.are(shared.length));
   }
 
   private compared() {

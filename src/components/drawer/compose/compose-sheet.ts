@@ -5,6 +5,7 @@ import type { Paper } from '../../../engine/ink/types.ts';
 import { boxOf, middleOf, movedBy, type Piece } from '../../../engine/shapes/compose/arrange.ts';
 import type { PlacedShape, Screen, Shape } from '../../../engine/shapes/types.ts';
 import { holdPage } from '../../ui/hold-page.ts';
+import { say } from '../../words/en/drawer/compose.ts';
 import { outlinePath, placedTransform } from '../outline-path.ts';
 import { composeSheetStyle } from './compose-sheet-style.ts';
 import { heldAt, type HoldKind, type SheetHold, type SheetPlace, withPieces } from './sheet-hold.ts';
@@ -160,13 +161,13 @@ export class ComposeSheet extends LitElement {
     const step = event.shiftKey ? 10 : event.altKey ? 0.1 : 1;
     const pieces = this.chosen?.screen === screen.id ? this.chosen.pieces : [];
     const placed = withPieces(screen.placed, pieces, (held) => movedBy(held, arrow[0] * step, arrow[1] * step));
-    this.dispatchEvent(new CustomEvent<Placing>('place', { detail: { placed, run: `nudge ${pieces.join()}` } }));
+    this.dispatchEvent(new CustomEvent<Placing>('place', { detail: { placed, run: say.nudge(pieces.join()) } }));
   }
 
   private screen(screen: Screen) {
     const chosen = this.chosen?.screen === screen.id;
     const ink = this.inks.get(screen.id);
-    const name = `Screen ${screen.number} ${screen.name}; arrow keys move it by 1 mm, with Shift by 10 mm, with Alt by 0.1 mm`;
+    const name = say.screenArrowKeysMove(screen.number, screen.name);
     return svg`<g
       class="screen ${ink === undefined ? 'ghost' : 'inked'} ${chosen ? 'chosen' : ''}"
       style=${ink === undefined ? '' : `--ink-colour: ${ink}`}
@@ -249,7 +250,7 @@ export class ComposeSheet extends LitElement {
     return html`<svg
       viewBox=${this.viewBox()}
       role="group"
-      aria-label="Sheet with all screens, ${widthMm} × ${heightMm} mm"
+      aria-label=${say.sheetWithAllScreens(widthMm, heightMm)}
       @pointermove=${this.onMove}
       @pointerup=${this.onUp}
       @pointercancel=${this.breakOff}

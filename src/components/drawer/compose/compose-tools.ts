@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import type { Alignment } from '../../../engine/shapes/compose/arrange.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/drawer/compose.ts';
 
 /** What the buttons beside the sheet do with what is chosen. */
 export interface ComposeDeeds {
@@ -40,32 +40,32 @@ interface ComposeTools {
 
 const STEPS_MM = [0.1, 1, 10];
 const ALIGNMENTS: readonly (readonly [Alignment, string])[] = [
-  ['left', 'Left'],
-  ['centre', 'Centre'],
-  ['right', 'Right'],
-  ['top', 'Top'],
-  ['middle', 'Middle'],
-  ['bottom', 'Bottom'],
+  ['left', say.left],
+  ['centre', say.centre],
+  ['right', say.right],
+  ['top', say.top],
+  ['middle', say.middle],
+  ['bottom', say.bottom],
 ];
 
 /** Buttons that align what is chosen, and with what. */
 function alignTools({ pieces, alignWith, others, deeds }: Pick<ComposeTools, 'pieces' | 'alignWith' | 'others' | 'deeds'>) {
   const ways: readonly (readonly [AlignWith, string, boolean])[] = [
-    ['sheet', 'in the printable part', true],
-    ['each other', 'the chosen shapes to each other', pieces.length > 1],
-    ['screens', 'with other screens', others.length > 0],
+    ['sheet', say.inPrintablePart, true],
+    ['each other', say.chosenShapesToEach, pieces.length > 1],
+    ['screens', say.withOtherScreens, others.length > 0],
   ];
   const ready = alignWith !== 'screens' || others.some(({ on }) => on);
-  return html`<div class="row" role="group" aria-label="Align">
-      <label class="row small">Align
+  return html`<div class="row" role="group" aria-label=${say.align}>
+      <label class="row small">${say.align}
         <select @change=${(event: Event) => deeds.alignWith((event.target as HTMLSelectElement).value as AlignWith)}>
           ${ways.map(([way, words, can]) => html`<option value=${way} ?disabled=${!can} .selected=${way === alignWith}>${words}</option>`)}
         </select>
       </label>
       ${
         alignWith === 'screens'
-          ? html`<div class="row pieces" role="group" aria-label="Screens to align with this one">
-            ${others.map(({ screen, on }) => html`<button aria-pressed=${on} aria-label=${`Screen ${screen.number} ${screen.name}`} @click=${() => deeds.alignOther(screen.id, !on)}>${screen.number} ${screen.name}</button>`)}
+          ? html`<div class="row pieces" role="group" aria-label=${say.screensToAlignWith}>
+            ${others.map(({ screen, on }) => html`<button aria-pressed=${on} aria-label=${say.screen(screen.number, screen.name)} @click=${() => deeds.alignOther(screen.id, !on)}>${screen.number} ${screen.name}</button>`)}
           </div>`
           : nothing
       }
@@ -80,33 +80,33 @@ export function composeTools(tools: ComposeTools) {
   const button = (words: string, act: () => void, label?: string) =>
     html`<button aria-label=${label ?? nothing} @click=${act}>${words}</button>`;
   return html`<header class="row">
-      <h2>Screen ${screen.number} ${screen.name}</h2>
-      <button class="quiet" @click=${() => deeds.edit()}>Open the screen</button>
+      <h2>${say.screenNumber(screen.number)} ${screen.name}</h2>
+      <button class="quiet" @click=${() => deeds.edit()}>${say.openScreen}</button>
     </header>
     ${
       screen.placed.length < 2
         ? nothing
-        : html`<div class="row pieces" role="group" aria-label="Shapes on this screen">
-          <button aria-pressed=${all} @click=${() => deeds.pick('all')}>All ${counted(screen.placed.length, 'shape')}</button>
+        : html`<div class="row pieces" role="group" aria-label=${say.shapesOnThisScreen}>
+          <button aria-pressed=${all} @click=${() => deeds.pick('all')}>${say.allShapes(screen.placed.length)}</button>
           ${screen.placed.map((placed, i) => html`<button aria-pressed=${!all && pieces.includes(i)} @click=${() => deeds.pick(i)}>${nameOf(placed.shape)}</button>`)}
         </div>`
     }
-    <div class="row" role="group" aria-label="Move">
+    <div class="row" role="group" aria-label=${say.move}>
       <span class="pad">
-        ${button('←', () => deeds.nudge(-1, 0), `Left by ${stepMm} mm`)} ${button('↑', () => deeds.nudge(0, -1), `Up by ${stepMm} mm`)}
-        ${button('↓', () => deeds.nudge(0, 1), `Down by ${stepMm} mm`)} ${button('→', () => deeds.nudge(1, 0), `Right by ${stepMm} mm`)}
+        ${button('←', () => deeds.nudge(-1, 0), say.leftByMm(stepMm))} ${button('↑', () => deeds.nudge(0, -1), say.upByMm(stepMm))}
+        ${button('↓', () => deeds.nudge(0, 1), say.downByMm(stepMm))} ${button('→', () => deeds.nudge(1, 0), say.rightByMm(stepMm))}
       </span>
-      <span class="pad" role="radiogroup" aria-label="Step">
+      <span class="pad" role="radiogroup" aria-label=${say.step}>
         ${STEPS_MM.map((mm) => html`<label class="small"><input type="radio" name="step" .checked=${mm === stepMm} @change=${() => deeds.setStep(mm)} />${mm} mm</label>`)}
       </span>
     </div>
-    <div class="row" role="group" aria-label="Turn and size">
-      ${button('Turn −15°', () => deeds.turn(-15))} ${button('Turn +15°', () => deeds.turn(15))} ${button('Smaller', () => deeds.scale(1 / 1.1))}
-      ${button('Larger', () => deeds.scale(1.1))} ${button('Mirror', () => deeds.mirror())}
+    <div class="row" role="group" aria-label=${say.turnAndSize}>
+      ${button(say.turn15, () => deeds.turn(-15))} ${button(say.turn152, () => deeds.turn(15))} ${button(say.smaller, () => deeds.scale(1 / 1.1))}
+      ${button(say.larger, () => deeds.scale(1.1))} ${button(say.mirror, () => deeds.mirror())}
     </div>
     ${alignTools(tools)}
     <div class="row">
-      ${button('Duplicate on this screen', () => deeds.duplicate('this screen'))} ${button('As a new screen', () => deeds.duplicate('another screen'), 'Duplicate as a new screen')}
-      ${all ? nothing : button('Take off the screen', () => deeds.takeOff())}
+      ${button(say.duplicateOnThisScreen, () => deeds.duplicate('this screen'))} ${button(say.asNewScreen, () => deeds.duplicate('another screen'), say.duplicateAsNewScreen)}
+      ${all ? nothing : button(say.takeOffScreen, () => deeds.takeOff())}
     </div>`;
 }

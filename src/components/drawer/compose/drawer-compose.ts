@@ -19,12 +19,12 @@ import type { PlacedShape, Screen } from '../../../engine/shapes/types.ts';
 import { StoreElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { newId } from '../../ui/new-id.ts';
-import { counted } from '../../ui/words.ts';
 import './compose-sheet.ts';
+import { say } from '../../words/en/drawer/compose.ts';
 import type { Placing } from './compose-sheet.ts';
 import { composeStyle } from './compose-style.ts';
-import { type AlignWith, composeTools, type ComposeDeeds } from './compose-tools.ts';
 import './put-many.ts';
+import { type AlignWith, composeTools, type ComposeDeeds } from './compose-tools.ts';
 import { withPieces } from './sheet-hold.ts';
 
 /** How far a duplicate lies from what it is of, mm. */
@@ -195,9 +195,9 @@ export class DrawerCompose extends StoreElement {
   /** Makes screens of what was tried; one undo takes them all back. */
   private keep(tried: PlacedShape[][]): void {
     const first = nextScreenNumber(this.store.project.drawer.screens);
-    const screens = tried.flatMap((placed, i) => (placed.length === 0 ? [] : [this.blank(first + i, `Scattered ${i + 1}`, placed)]));
+    const screens = tried.flatMap((placed, i) => (placed.length === 0 ? [] : [this.blank(first + i, say.scattered(i + 1), placed)]));
     if (!this.store.dispatch({ kind: 'add-screens', screens })) return;
-    this.store.tell(`${counted(screens.length, 'screen')} made; undo takes them back.`, 'news');
+    this.store.tell(say.screensMadeUndoTakes(screens.length), 'news');
     this.putting = false;
     this.tried = [];
   }
@@ -213,11 +213,11 @@ export class DrawerCompose extends StoreElement {
     if (off.length === 0) return nothing;
     const wholly = off.filter(({ how }) => how === 'wholly').length;
     return html`<details ?open=${wholly > 0}>
-      <summary>${counted(off.length, 'screen')} ${off.length === 1 ? 'reaches' : 'reach'} off the sheet${wholly === 0 ? '' : `, ${wholly} wholly`}</summary>
+      <summary>${say.screensReachOffSheet(off.length, wholly === 0 ? '' : say.wholly(wholly))}</summary>
       <div class="row off">
         ${off.map(
           ({ screen, pieces, how }) => html`<button @click=${() => this.place(screen.id, { placed: fetchedBack(pieces, paper.printable) })}>
-            Fetch screen ${screen.number} back${how === 'wholly' ? ', wholly off' : ''}
+            ${say.fetchScreenBackWholly(screen.number, how === 'wholly')}
           </button>`,
         )}
       </div>
@@ -252,8 +252,8 @@ export class DrawerCompose extends StoreElement {
       ></compose-sheet>
       <div class="tools">
         <div class="row">
-          <label><input type="checkbox" role="switch" .checked=${this.inked} @change=${(event: Event) => (this.inked = (event.target as HTMLInputElement).checked)} />In the inks of the Bench</label>
-          <button aria-pressed=${this.putting} ?disabled=${studio.shapes.length === 0} @click=${() => this.toggle()}>Put many shapes on screens…</button>
+          <label><input type="checkbox" role="switch" .checked=${this.inked} @change=${(event: Event) => (this.inked = (event.target as HTMLInputElement).checked)} />${say.inInksOfBench}</label>
+          <button aria-pressed=${this.putting} ?disabled=${studio.shapes.length === 0} @click=${() => this.toggle()}>${say.putManyShapesOn}</button>
         </div>
         ${
           this.putting
@@ -264,7 +264,7 @@ export class DrawerCompose extends StoreElement {
               @close=${() => this.toggle()}
             ></drawer-put-many>`
             : open === undefined
-              ? html`<p class="soft">Choose a screen on the sheet: its shapes are dragged, turned and scaled there.</p>`
+              ? html`<p class="soft">${say.chooseScreenOnSheet}</p>`
               : composeTools({
                   screen: open,
                   pieces: this.chosenPieces(open),

@@ -9,8 +9,8 @@ import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/number-field.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../../ui/kit/problem.ts';
-import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/drawer/compose.ts';
 
 /** Of more screens one would not look through what came of it; no source. */
 const MOST_SCREENS = 60;
@@ -65,7 +65,7 @@ export class PutMany extends LitElement {
   @state() private cover = 15;
   @state() private overlap = 30;
   @state() private turned = true;
-  @state() private seed = 'first try';
+  @state() private seed = say.firstTry;
   private tries = 1;
   private readonly work = new Work<Scattered>(this, {
     found: ({ placed }) => this.tell('tried', placed),
@@ -100,7 +100,7 @@ export class PutMany extends LitElement {
 
   private again(): void {
     this.tries++;
-    this.set(() => (this.seed = `try ${this.tries}`));
+    this.set(() => (this.seed = say.try(this.tries)));
   }
 
   private number(
@@ -135,34 +135,34 @@ export class PutMany extends LitElement {
 
   private said(): string {
     const { found, running } = this.work;
-    if (found === null) return running ? 'Looking for places…' : '';
+    if (found === null) return running ? say.lookingForPlaces : '';
     const pieces = found.placed.reduce((sum, placed) => sum + placed.length, 0);
-    return `${counted(pieces, 'piece')} on ${counted(found.placed.length, 'screen')}; each covers ${Math.round(found.cover * 100)} % of the printable part, ${Math.round(found.overlap * 100)} % lies over other screens.`;
+    return say.piecesOnScreensEach(pieces, found.placed.length, Math.round(found.cover * 100), Math.round(found.overlap * 100));
   }
 
   override render() {
     const { found, failure } = this.work;
     const all = this.drawer.shapes.length;
-    return html`<h2>Put many shapes on screens</h2>
+    return html`<h2>${say.putManyShapesOnScreens}</h2>
       <div class="fields">
-        ${this.number('New screens', 'screens', { min: 1, max: MOST_SCREENS })}
-        ${this.number('Smallest piece', 'leastMm', { unit: 'mm', min: 1, max: 2000 })} ${this.number('Largest piece', 'mostMm', { unit: 'mm', min: 1, max: 2000 })}
-        ${this.number('Each screen covers', 'cover', { unit: '%', min: 1, max: 100 })} ${this.number('Lies over others', 'overlap', { unit: '%', min: 0, max: 100 })}
+        ${this.number(say.newScreens, 'screens', { min: 1, max: MOST_SCREENS })}
+        ${this.number(say.smallestPiece, 'leastMm', { unit: 'mm', min: 1, max: 2000 })} ${this.number(say.largestPiece, 'mostMm', { unit: 'mm', min: 1, max: 2000 })}
+        ${this.number(say.eachScreenCovers, 'cover', { unit: '%', min: 1, max: 100 })} ${this.number(say.liesOverOthers, 'overlap', { unit: '%', min: 0, max: 100 })}
       </div>
       <div class="row">
-        <label><input type="checkbox" .checked=${this.turned} @change=${(event: Event) => this.set(() => (this.turned = (event.target as HTMLInputElement).checked))} />Turned at random</label>
-        <label class="seed">Name of the try <input type="text" maxlength="60" .value=${this.seed} @change=${(event: Event) => this.set(() => (this.seed = (event.target as HTMLInputElement).value))} /></label>
+        <label><input type="checkbox" .checked=${this.turned} @change=${(event: Event) => this.set(() => (this.turned = (event.target as HTMLInputElement).checked))} />${say.turnedAtRandom}</label>
+        <label class="seed">${say.nameOfTry} <input type="text" maxlength="60" .value=${this.seed} @change=${(event: Event) => this.set(() => (this.seed = (event.target as HTMLInputElement).value))} /></label>
       </div>
       <details>
-        <summary>Shapes: ${all - this.left.size} of ${all}</summary>
+        <summary>${say.shapesOf(all - this.left.size, all)}</summary>
         <div class="shapes">${this.drawer.shapes.map((shape) => this.shape(shape))}</div>
       </details>
       ${failure === '' ? nothing : html`<ps-problem>${failure}</ps-problem>`}
       <p class="small" role="status">${this.said()}</p>
       <div class="row">
-        <button class="main" ?disabled=${found === null} @click=${() => found !== null && this.tell('keep', found.placed)}>Make these screens</button>
-        <button @click=${() => this.again()}>Try again</button>
-        <button class="quiet" @click=${() => this.tell('close')}>Cancel</button>
+        <button class="main" ?disabled=${found === null} @click=${() => found !== null && this.tell('keep', found.placed)}>${say.makeTheseScreens}</button>
+        <button @click=${() => this.again()}>${say.tryAgain}</button>
+        <button class="quiet" @click=${() => this.tell('close')}>${say.cancel}</button>
       </div>`;
   }
 }

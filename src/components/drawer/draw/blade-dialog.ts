@@ -14,11 +14,11 @@ import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
 import '../../ui/kit/problem.ts';
 import { newId } from '../../ui/new-id.ts';
-import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/drawer/draw.ts';
 import { outlinePath } from '../outline-path.ts';
-import { sizeText } from '../shape-tray.ts';
 import './draw-board.ts';
+import { sizeText } from '../shape-tray.ts';
 import type { BoardStep } from './draw-board.ts';
 import { drawStyle } from './draw-style.ts';
 import type { ShapePieces } from './drawn-files.ts';
@@ -41,8 +41,8 @@ const MARGIN = 0.12;
 const SHAKE_SHARE = 1 / 250;
 
 const TOOLS = [
-  { value: 'freehand', label: 'Freehand' },
-  { value: 'points', label: 'Points' },
+  { value: 'freehand', label: say.freehand },
+  { value: 'points', label: say.points },
 ];
 
 /**
@@ -143,12 +143,10 @@ export class BladeDialog extends LitElement {
   private told(): string {
     const { found, running } = this.cutting;
     if (this.line.flat.length < 4) {
-      return this.tool === 'freehand'
-        ? 'Draw a line right across the shape with pen, finger or mouse. By keys, use Points.'
-        : 'Click or tap from one side of the shape to the other; drag to bend the line. By keys: arrows move the cross by 1 mm (Shift 10 mm), Enter sets a point, Delete removes the chosen one.';
+      return this.tool === 'freehand' ? say.drawLineRightAcross : say.clickOrTapFrom;
     }
-    if (found === null) return running ? 'Cutting…' : '';
-    return `${counted(found.length, 'piece')}: ${found.slice(0, 4).map(sizeText).join('; ')}${found.length > 4 ? ` and ${found.length - 4} more` : ''}.`;
+    if (found === null) return running ? say.cutting : '';
+    return say.pieces(found.length, found.slice(0, 4).map(sizeText).join('; '), found.length > 4 ? say.andMore(found.length - 4) : '');
   }
 
   private outline(): string {
@@ -161,12 +159,12 @@ export class BladeDialog extends LitElement {
   private renderSettings() {
     const { line, on } = this;
     return html`<div class="settings">
-      <ps-choice label="Tool" .value=${this.tool} .options=${TOOLS} @pick=${(event: CustomEvent<'freehand' | 'points'>) => (this.tool = event.detail)}></ps-choice>
-      <p class="small soft">Begin and end outside the shape. The pieces keep their places and lose nothing: together they are the shape.</p>
-      ${on.length === 0 ? nothing : html`<p class="small soft">Where the pieces take its place, screen ${on.toSorted((a, b) => a - b).join(', ')} prints as before.</p>`}
+      <ps-choice label=${say.tool} .value=${this.tool} .options=${TOOLS} @pick=${(event: CustomEvent<'freehand' | 'points'>) => (this.tool = event.detail)}></ps-choice>
+      <p class="small soft">${say.beginAndEndOutside}</p>
+      ${on.length === 0 ? nothing : html`<p class="small soft">${say.wherePiecesTakeIts(on.toSorted((a, b) => a - b).join(', '))}</p>`}
       <div class="row">
-        <button type="button" ?disabled=${this.past.length === 0} @click=${() => this.undo()}>Undo a step</button>
-        <button type="button" class="quiet" ?disabled=${line.flat.length === 0} @click=${() => this.step(NO_LINE)}>Clear the line</button>
+        <button type="button" ?disabled=${this.past.length === 0} @click=${() => this.undo()}>${say.undoStep}</button>
+        <button type="button" class="quiet" ?disabled=${line.flat.length === 0} @click=${() => this.step(NO_LINE)}>${say.clearLine}</button>
       </div>
     </div>`;
   }
@@ -193,9 +191,9 @@ export class BladeDialog extends LitElement {
         ${this.renderSettings()}
       </div>
       <div class="buttons">
-        <button @click=${() => this.dialog.close()}>Cancel</button>
-        <button ?disabled=${!ready} @click=${() => found !== null && this.make('cut-to-pieces', shape, found)}>Replace the shape</button>
-        <button class="main" ?disabled=${!ready} @click=${() => found !== null && this.make('pieces', shape, found)}>Make new shapes</button>
+        <button @click=${() => this.dialog.close()}>${say.cancel}</button>
+        <button ?disabled=${!ready} @click=${() => found !== null && this.make('cut-to-pieces', shape, found)}>${say.replaceShape}</button>
+        <button class="main" ?disabled=${!ready} @click=${() => found !== null && this.make('pieces', shape, found)}>${say.makeNewShapes}</button>
       </div>`;
   }
 
@@ -203,7 +201,7 @@ export class BladeDialog extends LitElement {
     const { shape } = this;
     const beside = shape === null ? nothing : html`<small class="soft">${shape.name}</small>`;
     return dialogBox(
-      { heading: 'Cut along a line', beside, closable: true, onClose: this.onClose },
+      { heading: say.cutAlongLine, beside, closable: true, onClose: this.onClose },
       shape === null ? nothing : this.renderShape(shape),
     );
   }

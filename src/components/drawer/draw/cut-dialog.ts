@@ -11,11 +11,11 @@ import '../../ui/kit/number-field.ts';
 import '../../ui/kit/problem.ts';
 import '../../ui/kit/select.ts';
 import { newId } from '../../ui/new-id.ts';
-import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/drawer/draw.ts';
 import { sizeText } from '../shape-tray.ts';
-import { cutFields } from './cut-fields.ts';
 import './cut-picture.ts';
+import { cutFields } from './cut-fields.ts';
 import { CHANGES, changeOf, type CutSettings, firstSettings, takesOther } from './cut-settings.ts';
 import { drawStyle } from './draw-style.ts';
 import type { MadeShape } from './drawn-files.ts';
@@ -72,7 +72,7 @@ export class CutDialog extends LitElement {
     const change = settings === null ? null : changeOf(settings, this.others());
     if (asked === null || settings === null || change === null) return;
     const word = CHANGES.find(({ value }) => value === settings.kind)?.made ?? '';
-    const head = { id: newId(), name: `${asked.shape.name === '' ? 'unnamed' : asked.shape.name}, ${word}`.slice(0, 200) };
+    const head = { id: newId(), name: `${asked.shape.name === '' ? say.unnamed : asked.shape.name}, ${word}`.slice(0, 200) };
     this.cutting.follow((control) => changeShape({ shape: asked.shape, change, head }, control));
   }
 
@@ -93,10 +93,10 @@ export class CutDialog extends LitElement {
 
   private told({ shape, on }: Asked): string {
     const { found, running } = this.cutting;
-    if (found === null) return running ? 'Cutting…' : '';
+    if (found === null) return running ? say.cutting : '';
     const pieces = found.rings.filter((ring) => ringArea(ring) > 0).length;
-    const screens = on.length === 0 ? '' : ` Replaced, it changes on screen ${on.toSorted((a, b) => a - b).join(', ')} too.`;
-    return `From ${sizeText(shape)} to ${sizeText(found)}, ${counted(pieces, 'piece')}.${screens}`;
+    const screens = on.length === 0 ? '' : say.replacedItChangesOn(on.toSorted((a, b) => a - b).join(', '));
+    return say.fromToPieces(sizeText(shape), sizeText(found), pieces, screens);
   }
 
   private renderAsked(asked: Asked, settings: CutSettings) {
@@ -117,9 +117,9 @@ export class CutDialog extends LitElement {
         <div class="settings">${cutFields(settings, this.others(), (part) => this.set(part))}</div>
       </div>
       <div class="buttons">
-        <button @click=${() => this.dialog.close()}>Cancel</button>
-        <button ?disabled=${!ready} @click=${() => found !== null && this.replace(found, asked.shape)}>Replace the shape</button>
-        <button class="main" ?disabled=${!ready} @click=${() => found !== null && this.make(found)}>Make a new shape of it</button>
+        <button @click=${() => this.dialog.close()}>${say.cancel}</button>
+        <button ?disabled=${!ready} @click=${() => found !== null && this.replace(found, asked.shape)}>${say.replaceShape}</button>
+        <button class="main" ?disabled=${!ready} @click=${() => found !== null && this.make(found)}>${say.makeNewShapeOf}</button>
       </div>`;
   }
 
@@ -127,7 +127,7 @@ export class CutDialog extends LitElement {
     const { asked, settings } = this;
     const beside = asked === null ? nothing : html`<small class="soft">${asked.shape.name}</small>`;
     const content = asked === null || settings === null ? nothing : this.renderAsked(asked, settings);
-    return dialogBox({ heading: 'Cut and join', beside, closable: true, onClose: this.onClose }, content);
+    return dialogBox({ heading: say.cutAndJoin, beside, closable: true, onClose: this.onClose }, content);
   }
 }
 

@@ -7,6 +7,7 @@ import type { Box } from '../../../engine/geometry/types.ts';
 import type { OverPlace } from '../../../engine/shapes/draw/change.ts';
 import type { Shape } from '../../../engine/shapes/types.ts';
 import { holdPage } from '../../ui/hold-page.ts';
+import { say } from '../../words/en/drawer/draw.ts';
 import { outlinePath, placedTransform } from '../outline-path.ts';
 import { ARROWS } from './arrows.ts';
 
@@ -133,7 +134,7 @@ export class CutPicture extends LitElement {
       transform=${placedTransform(placed, path)}
       tabindex="0"
       role="button"
-      aria-label=${`${other.name}, right by ${over.rightMm} mm, down by ${over.downMm} mm; arrow keys move it, with Shift by 10 mm`}
+      aria-label=${say.rightByMmDown(other.name, over.rightMm, over.downMm)}
       @pointerdown=${(event: PointerEvent) => this.down(event)}
       @pointermove=${(event: PointerEvent) => this.move(event)}
       @pointerup=${(event: PointerEvent) => this.up(event)}
@@ -146,7 +147,7 @@ export class CutPicture extends LitElement {
   override render() {
     const { xMm, yMm, widthMm, heightMm } = this.view();
     const own = outlinePath(this.shape);
-    return html`<svg viewBox="${xMm} ${yMm} ${widthMm} ${heightMm}" role="group" aria-label="What comes of it">
+    return html`<svg viewBox="${xMm} ${yMm} ${widthMm} ${heightMm}" role="group" aria-label=${say.whatComesOfIt}>
       ${this.result === null ? nothing : svg`<path class="result" d=${outlinePath(this.result).d} fill-rule=${this.result.fillRule} />`}
       ${svg`<path class="chosen" d=${own.d} />`} ${this.otherPath()}
     </svg>`;

@@ -1,5 +1,6 @@
 import type { ShapeChange } from '../../../engine/shapes/draw/change.ts';
 import type { Shape } from '../../../engine/shapes/types.ts';
+import { say } from '../../words/en/drawer/draw.ts';
 
 /** All that can be set, of every kind of change; each keeps its numbers while another is chosen. */
 export interface CutSettings {
@@ -22,15 +23,15 @@ export interface CutSettings {
 
 /** What can be done, in the words of the list, and the word for what comes of it. */
 export const CHANGES: readonly { value: ShapeChange['kind']; label: string; made: string }[] = [
-  { value: 'join', label: 'Join with another', made: 'joined' },
-  { value: 'cut', label: 'Cut another away', made: 'cut' },
-  { value: 'keep', label: 'Keep what both have', made: 'in common' },
-  { value: 'weld', label: 'Weld: join and close gaps', made: 'welded' },
-  { value: 'mirror', label: 'Mirror', made: 'mirrored' },
-  { value: 'turn', label: 'Turn', made: 'turned' },
-  { value: 'grow', label: 'Grow or shrink', made: 'grown' },
-  { value: 'along', label: 'Repeat along a line', made: 'in a line' },
-  { value: 'about', label: 'Repeat about a point', made: 'about a point' },
+  { value: 'join', label: say.joinWithAnother, made: say.joined },
+  { value: 'cut', label: say.cutAnotherAway, made: say.cut },
+  { value: 'keep', label: say.keepWhatBothHave, made: say.inCommon },
+  { value: 'weld', label: say.weldJoinAndClose, made: say.welded },
+  { value: 'mirror', label: say.mirror, made: say.mirrored2 },
+  { value: 'turn', label: say.turn, made: say.turned },
+  { value: 'grow', label: say.growOrShrink, made: say.grown },
+  { value: 'along', label: say.repeatAlongLine, made: say.inLine },
+  { value: 'about', label: say.repeatAboutPoint, made: say.aboutPoint },
 ];
 
 /** Whether a change wants another shape. */

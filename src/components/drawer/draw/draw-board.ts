@@ -6,6 +6,7 @@ import type { DrawPoint } from '../../../engine/shapes/draw/curve.ts';
 import { MOST_PEN_POINTS } from '../../../engine/shapes/draw/pen.ts';
 import type { PageSize } from '../../../engine/shapes/place/lay-out.ts';
 import { holdPage } from '../../ui/hold-page.ts';
+import { say } from '../../words/en/drawer/draw.ts';
 import { ARROWS } from './arrows.ts';
 import { boardStyle } from './board-style.ts';
 import { type BoardPlace, draggedPoint, handleEnds, type Hold, nearestHandle, nearestPoint } from './point-drag.ts';
@@ -192,17 +193,14 @@ export class DrawBoard extends LitElement {
 
   override render() {
     const { widthMm, heightMm } = this.size;
-    const how =
-      this.tool === 'points'
-        ? 'arrow keys move the cross, with Shift by 10 mm; Enter sets a point; Delete removes the chosen one'
-        : `draw ${this.open ? 'a line' : 'a closed line'}`;
-    const cross = this.cross === null ? '' : `; cross at ${this.cross.xMm}, ${this.cross.yMm} mm`;
+    const how = this.tool === 'points' ? say.arrowKeysMoveCross : say.drawLine(this.open);
+    const cross = this.cross === null ? '' : say.crossAtMm(this.cross.xMm, this.cross.yMm);
     return html`<svg
       viewBox="0 0 ${widthMm} ${heightMm}"
       style="aspect-ratio:${widthMm} / ${heightMm};width:min(100%, calc(var(--board-height, 62dvh) * ${widthMm / heightMm}))"
       tabindex="0"
       role="application"
-      aria-label=${`Drawing board, ${widthMm} × ${heightMm} mm: ${how}${cross}`}
+      aria-label=${say.drawingBoardMm(widthMm, heightMm, how, cross)}
       @pointerdown=${this.down}
       @pointermove=${this.move}
       @pointerup=${this.up}

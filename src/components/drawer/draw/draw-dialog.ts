@@ -16,10 +16,10 @@ import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../../ui/kit/problem.ts';
 import '../../ui/kit/select.ts';
 import { newId } from '../../ui/new-id.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/drawer/draw.ts';
 import { outlinePath } from '../outline-path.ts';
-import { sizeText } from '../shape-tray.ts';
 import './draw-board.ts';
+import { sizeText } from '../shape-tray.ts';
 import type { BoardStep } from './draw-board.ts';
 import { drawStyle } from './draw-style.ts';
 import type { MadeShape } from './drawn-files.ts';
@@ -43,8 +43,8 @@ const WIDTHS_MM = [200, 100, 50];
 const SHAKE_SHARE = 3 / 560;
 
 const TOOLS = [
-  { value: 'freehand', label: 'Freehand' },
-  { value: 'points', label: 'Points' },
+  { value: 'freehand', label: say.freehand },
+  { value: 'points', label: say.points },
 ];
 
 /**
@@ -163,31 +163,29 @@ export class DrawDialog extends LitElement {
   private make(drawn: Drawn): void {
     this.dialog.close();
     const page = this.board === 'sheet' ? this.paper : null;
-    const shape = { ...drawn.shape, id: newId(), name: this.name.trim() === '' ? 'Drawn shape' : this.name.trim() };
+    const shape = { ...drawn.shape, id: newId(), name: this.name.trim() === '' ? say.drawnShape : this.name.trim() };
     this.dispatchEvent(new CustomEvent<MadeShape>('made', { detail: { shape, page } }));
   }
 
   private told(drawn: Drawn | string): string {
     if (typeof drawn === 'string') {
       if (this.now.points.length > 0) return drawn;
-      return this.tool === 'freehand'
-        ? 'Draw a line with pen, finger or mouse; it closes by itself. By keys, use Points.'
-        : 'Click or tap to set points, drag to bend the outline there; it closes by itself. By keys: arrows move the cross by 1 mm (Shift 10 mm), Enter sets a point, Delete removes the chosen one.';
+      return this.tool === 'freehand' ? say.drawLineWithPen : say.clickOrTapTo;
     }
-    const crosses = drawn.crosses ? ' The outline crosses itself: all that it encloses is the shape.' : '';
+    const crosses = drawn.crosses ? say.outlineCrossesItselfAll : '';
     const isCurved = this.now.points.some(({ round, handles }) => round || handles !== undefined);
-    const flat = isCurved ? ` Curves are kept within ${FLAT_MM} mm.` : '';
-    return `${sizeText(drawn.shape)}, ${counted(this.now.points.length, 'point')}.${flat}${crosses}`;
+    const flat = isCurved ? say.curvesAreKeptWithin(FLAT_MM) : '';
+    return say.pointsSize(sizeText(drawn.shape), this.now.points.length, flat, crosses);
   }
 
   private renderSettings() {
     const { now } = this;
     return html`<div class="settings">
-      <ps-choice label="Tool" .value=${this.tool} .options=${TOOLS} @pick=${(event: CustomEvent<'freehand' | 'points'>) => (this.tool = event.detail)}></ps-choice>
+      <ps-choice label=${say.tool} .value=${this.tool} .options=${TOOLS} @pick=${(event: CustomEvent<'freehand' | 'points'>) => (this.tool = event.detail)}></ps-choice>
       ${
         this.tool === 'freehand'
-          ? html`<ps-number label="The outline may stray from the pen by" unit="mm" .value=${this.errorMm} .min=${0.05} .max=${20} .step=${0.25} .decimals=${2} @pick=${(event: NumberPick) => this.setError(event.detail)}></ps-number>
-            <p class="small soft">A new line takes the place of the last. Under Points it can be changed point by point.</p>`
+          ? html`<ps-number label=${say.outlineMayStrayFrom} unit="mm" .value=${this.errorMm} .min=${0.05} .max=${20} .step=${0.25} .decimals=${2} @pick=${(event: NumberPick) => this.setError(event.detail)}></ps-number>
+            <p class="small soft">${say.newLineTakesPlace}</p>`
           : pointFields(
               { points: now.points, chosen: now.chosen, round: this.round },
               {
@@ -204,19 +202,19 @@ export class DrawDialog extends LitElement {
             )
       }
       <ps-select
-        label="Board"
+        label=${say.board}
         .value=${String(this.board)}
         .options=${[
-          { value: 'sheet', label: 'The whole sheet' },
+          { value: 'sheet', label: say.wholeSheet },
           ...WIDTHS_MM.map((mm) => ({ value: String(mm), label: `${mm} × ${mm} mm` })),
         ]}
         @pick=${(event: CustomEvent<string>) => (this.board = event.detail === 'sheet' ? 'sheet' : Number(event.detail))}
       ></ps-select>
-      <p class="small soft">${this.board === 'sheet' ? 'Its screen prints the shape where you draw it on the sheet.' : 'Its screen prints the shape in the middle of the sheet.'}</p>
-      <label class="stacked">Name <input type="text" maxlength="200" .value=${this.name} @input=${(event: Event) => (this.name = (event.target as HTMLInputElement).value)} /></label>
+      <p class="small soft">${this.board === 'sheet' ? say.itsScreenPrintsShape : say.itsScreenPrintsShapeIn}</p>
+      <label class="stacked">${say.name} <input type="text" maxlength="200" .value=${this.name} @input=${(event: Event) => (this.name = (event.target as HTMLInputElement).value)} /></label>
       <div class="row">
-        <button type="button" ?disabled=${this.past.length === 0} @click=${() => this.undo()}>Undo a step</button>
-        <button type="button" class="quiet" ?disabled=${now.points.length === 0} @click=${() => this.take(NOTHING_YET)}>Clear the board</button>
+        <button type="button" ?disabled=${this.past.length === 0} @click=${() => this.undo()}>${say.undoStep}</button>
+        <button type="button" class="quiet" ?disabled=${now.points.length === 0} @click=${() => this.take(NOTHING_YET)}>${say.clearBoard}</button>
       </div>
     </div>`;
   }
@@ -229,7 +227,7 @@ export class DrawDialog extends LitElement {
         ? points.map(({ xMm, yMm }, i) => `${i === 0 ? 'M' : 'L'}${xMm} ${yMm}`).join('')
         : outlinePath(drawn.shape).d;
     return dialogBox(
-      { heading: 'Draw a shape', closable: true },
+      { heading: say.drawShape, closable: true },
       html`<div class="drawing steady">
           <div class="shown">
             <draw-board
@@ -249,8 +247,8 @@ export class DrawDialog extends LitElement {
           ${this.renderSettings()}
         </div>
         <div class="buttons">
-          <button @click=${() => this.dialog.close()}>Cancel</button>
-          <button class="main" ?disabled=${typeof drawn === 'string'} @click=${() => typeof drawn !== 'string' && this.make(drawn)}>Make a shape of it</button>
+          <button @click=${() => this.dialog.close()}>${say.cancel}</button>
+          <button class="main" ?disabled=${typeof drawn === 'string'} @click=${() => typeof drawn !== 'string' && this.make(drawn)}>${say.makeShapeOfIt}</button>
         </div>`,
     );
   }

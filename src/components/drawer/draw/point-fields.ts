@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { DrawPoint, Handles } from '../../../engine/shapes/draw/curve.ts';
 import { kindOf, type PointKind, withHandle } from '../../../engine/shapes/draw/handles.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
+import { say } from '../../words/en/drawer/draw.ts';
 
 interface PointDeeds {
   choose(at: number): void;
@@ -14,10 +15,10 @@ interface PointDeeds {
 const FARTHEST_MM = 5000;
 
 const KINDS: readonly { value: PointKind; label: string }[] = [
-  { value: 'corner', label: 'Corner' },
-  { value: 'round', label: 'Round by itself' },
-  { value: 'smooth', label: 'Handles on one line' },
-  { value: 'cusp', label: 'Handles, each by itself' },
+  { value: 'corner', label: say.corner },
+  { value: 'round', label: say.roundByItself },
+  { value: 'smooth', label: say.handlesOnOneLine },
+  { value: 'cusp', label: say.handlesEachByItself },
 ];
 
 /** The chosen point: its kind, place and handles, and the way to the others; new points are of the same kind. */
@@ -29,23 +30,23 @@ export function pointFields(
   const to = (by: number): void => deeds.choose((Math.max(chosen, by < 0 ? 0 : -1) + by + points.length) % points.length);
   const kind = point === undefined ? (round ? 'round' : 'corner') : kindOf(point);
   return html`<ps-select
-      label=${point === undefined ? 'Kind of new points' : 'Kind of point'}
+      label=${point === undefined ? say.kindOfNewPoints : say.kindOfPoint}
       .value=${kind}
       .options=${point === undefined ? KINDS.slice(0, 2) : KINDS}
       @pick=${(event: CustomEvent<PointKind>) => deeds.kind(event.detail)}
     ></ps-select>
     <div class="row">
-      <span class="soft">${point === undefined ? 'No point is chosen' : `Point ${chosen + 1} of ${points.length}`}</span>
-      <button type="button" ?disabled=${points.length === 0} aria-label="Point before" @click=${() => to(-1)}>←</button>
-      <button type="button" ?disabled=${points.length === 0} aria-label="Point after" @click=${() => to(1)}>→</button>
-      <button type="button" ?disabled=${point === undefined} aria-label="Remove point" @click=${() => deeds.remove()}>Remove</button>
+      <span class="soft">${point === undefined ? say.noPointIsChosen : say.pointOf(chosen + 1, points.length)}</span>
+      <button type="button" ?disabled=${points.length === 0} aria-label=${say.pointBefore} @click=${() => to(-1)}>←</button>
+      <button type="button" ?disabled=${points.length === 0} aria-label=${say.pointAfter} @click=${() => to(1)}>→</button>
+      <button type="button" ?disabled=${point === undefined} aria-label=${say.removePoint} @click=${() => deeds.remove()}>${say.remove}</button>
     </div>
     ${
       point === undefined
         ? nothing
         : html`<div class="pair">
-            ${numberField('Right', point.xMm, 0, (xMm) => deeds.set({ ...point, xMm }))}
-            ${numberField('Down', point.yMm, 0, (yMm) => deeds.set({ ...point, yMm }))}
+            ${numberField(say.right, point.xMm, 0, (xMm) => deeds.set({ ...point, xMm }))}
+            ${numberField(say.down, point.yMm, 0, (yMm) => deeds.set({ ...point, yMm }))}
           </div>
           ${handleFields(point, 'into', deeds)} ${handleFields(point, 'out', deeds)}`
     }`;
@@ -54,10 +55,10 @@ export function pointFields(
 function handleFields(point: DrawPoint, side: keyof Handles, deeds: PointDeeds) {
   if (point.handles === undefined) return nothing;
   const [right, down] = point.handles[side];
-  const words = side === 'into' ? 'Before' : 'After';
-  return html`<div class="pair" role="group" aria-label=${side === 'into' ? 'Handle before' : 'Handle after'}>
-    ${numberField(`${words}, right`, right, -FARTHEST_MM, (mm) => deeds.set(withHandle(point, side, [mm, down])))}
-    ${numberField(`${words}, down`, down, -FARTHEST_MM, (mm) => deeds.set(withHandle(point, side, [right, mm])))}
+  const words = side === 'into' ? say.before : say.after;
+  return html`<div class="pair" role="group" aria-label=${side === 'into' ? say.handleBefore : say.handleAfter}>
+    ${numberField(say.rightWords(words), right, -FARTHEST_MM, (mm) => deeds.set(withHandle(point, side, [mm, down])))}
+    ${numberField(say.downWords(words), down, -FARTHEST_MM, (mm) => deeds.set(withHandle(point, side, [right, mm])))}
   </div>`;
 }
 

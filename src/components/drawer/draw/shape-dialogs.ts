@@ -3,31 +3,32 @@ import { piecesAgain, placesAgain } from '../../../engine/shapes/draw/places-aga
 import type { Traced } from '../../../engine/shapes/trace/trace.ts';
 import type { Shape } from '../../../engine/shapes/types.ts';
 import type { AppStore } from '../../app-store.ts';
-import type { FilesRead } from '../read-files.ts';
+import { say } from '../../words/en/drawer/draw.ts';
 import '../trace/trace-dialog.ts';
-import { tracedFiles } from '../trace/traced-files.ts';
+import type { FilesRead } from '../read-files.ts';
 import './blade-dialog.ts';
 import './cut-dialog.ts';
 import './draw-dialog.ts';
+import { tracedFiles } from '../trace/traced-files.ts';
 import { drawnFiles, type MadeShape, pieceFiles, type ShapePieces } from './drawn-files.ts';
 
 /** The button that opens an empty drawing board. */
 export function drawButton(store: AppStore) {
   const open = (event: Event): void => {
     const { paper, shapes } = store.project.drawer;
-    dialogBeside(event, 'drawer-draw')?.open({ paper, name: `Drawn shape ${shapes.length + 1}` });
+    dialogBeside(event, 'drawer-draw')?.open({ paper, name: say.drawnShapeShapes(shapes.length + 1) });
   };
-  return html`<button class="quiet" @click=${open}>Draw a shape…</button>`;
+  return html`<button class="quiet" @click=${open}>${say.drawShape2}</button>`;
 }
 
 /** The button that cuts and joins a shape. */
 export function cutButton(shape: Shape, shapes: readonly Shape[], on: readonly number[]) {
-  return html`<button @click=${(event: Event) => dialogBeside(event, 'drawer-cut')?.open({ shape, shapes, on })}>Cut and join…</button>`;
+  return html`<button @click=${(event: Event) => dialogBeside(event, 'drawer-cut')?.open({ shape, shapes, on })}>${say.cutAndJoin2}</button>`;
 }
 
 /** The button that cuts a shape to pieces along a line. */
 export function bladeButton(shape: Shape, on: readonly number[]) {
-  return html`<button @click=${(event: Event) => void dialogBeside(event, 'drawer-blade')?.open({ shape, on })}>Cut along a line…</button>`;
+  return html`<button @click=${(event: Event) => void dialogBeside(event, 'drawer-blade')?.open({ shape, on })}>${say.cutAlongLine2}</button>`;
 }
 
 /** The dialogs that make shapes. @param put takes what came of one into the drawer */

@@ -12,8 +12,8 @@ import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
 import '../../ui/kit/number-field.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
-import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/drawer/trace.ts';
 import { drawGrey, drawMeasure, drawTraced, lengthOf, type Measure, shownScale } from './trace-picture.ts';
 import { traceStyle } from './trace-style.ts';
 
@@ -24,8 +24,8 @@ const LONGEST_MM = 5000;
 const FIRST: Omit<TraceSettings, 'widthMm'> = { threshold: null, lightIsInk: false, evenLight: true, speckMm2: 1, errorMm: 0.1 };
 
 const SHOWN = [
-  { value: 'outlines', label: 'As a shape' },
-  { value: 'picture', label: 'The picture' },
+  { value: 'outlines', label: say.asShape },
+  { value: 'picture', label: say.thePicture },
 ];
 
 /** Shown lines of fewer pixels are slips of the finger. */
@@ -142,11 +142,20 @@ export class TraceDialog extends LitElement {
   private told(): string {
     const { found, running, failure } = this.tracing;
     if (failure !== '') return failure;
-    if (found === null) return running ? 'Tracing…' : '';
+    if (found === null) return running ? say.tracing : '';
     if (found.shape === null) return found.problems[0]?.message ?? '';
     const { pieces, holes, corners, specks, pixelMm } = found;
     const { widthMm, heightMm } = found.shape;
-    return `${roundTo(widthMm, 1)} × ${roundTo(heightMm, 1)} mm: ${counted(pieces, 'piece')}, ${counted(holes, 'hole')}, ${counted(corners, 'corner')}; ${counted(specks, 'speck')} left out. A pixel is ${roundTo(pixelMm, 2)} mm; outlines lie within ${roundTo(this.settings.errorMm + pixelMm / 2, 2)} mm of the edge in the picture.`;
+    return say.mmPiecesHolesCorners({
+      roundTo: roundTo(widthMm, 1),
+      roundTo2: roundTo(heightMm, 1),
+      pieces,
+      holes,
+      corners,
+      specks,
+      roundTo3: roundTo(pixelMm, 2),
+      roundTo4: roundTo(this.settings.errorMm + pixelMm / 2, 2),
+    });
   }
 
   private renderSettings(grey: Grey) {
@@ -155,35 +164,35 @@ export class TraceDialog extends LitElement {
     const threshold = settings.threshold ?? found?.threshold ?? 128;
     return html`<div class="settings">
       <ps-choice
-        label="Ink is"
+        label=${say.inkIs}
         .value=${settings.lightIsInk ? 'light' : 'dark'}
         .options=${[
-          { value: 'dark', label: 'Dark is ink' },
-          { value: 'light', label: 'Light is ink' },
+          { value: 'dark', label: say.darkIsInk },
+          { value: 'light', label: say.lightIsInk },
         ]}
         @pick=${(event: CustomEvent<string>) => this.set({ lightIsInk: event.detail === 'light' })}
       ></ps-choice>
       <label class="stacked"
-        >Threshold ${settings.threshold === null ? '(where dark and light part best)' : ''}
+        >${say.thresholdWhereDarkAnd(settings.threshold === null)}
         <input
           type="range"
           min="1"
           max="255"
-          aria-valuetext="${Math.round((100 * threshold) / 255)} % of white"
+          aria-valuetext=${say.ofWhite(Math.round((100 * threshold) / 255))}
           .value=${String(threshold)}
           @input=${(event: Event) => this.set({ threshold: Number((event.target as HTMLInputElement).value) })}
         />
       </label>
-      ${settings.threshold === null ? nothing : html`<button @click=${() => this.set({ threshold: null })}>Where dark and light part best</button>`}
-      <label><input type="checkbox" .checked=${settings.evenLight} @change=${(event: Event) => this.set({ evenLight: (event.target as HTMLInputElement).checked })} /> Even out the light on the paper</label>
-      <ps-number label="Leave out specks under" unit="mm²" .value=${settings.speckMm2} .min=${0} .max=${10_000} .step=${0.5} @pick=${(event: NumberPick) => this.set({ speckMm2: event.detail })}></ps-number>
-      <ps-number label="Outlines may stray by" unit="mm" .value=${settings.errorMm} .min=${0} .max=${5} .step=${0.05} .decimals=${2} @pick=${(event: NumberPick) => this.set({ errorMm: event.detail })}></ps-number>
-      <ps-number label="Width of the whole picture" unit="mm" .value=${settings.widthMm} .min=${1} .max=${LONGEST_MM} @pick=${(event: NumberPick) => this.set({ widthMm: event.detail })}></ps-number>
+      ${settings.threshold === null ? nothing : html`<button @click=${() => this.set({ threshold: null })}>${say.whereDarkAndLight}</button>`}
+      <label><input type="checkbox" .checked=${settings.evenLight} @change=${(event: Event) => this.set({ evenLight: (event.target as HTMLInputElement).checked })} /> ${say.evenOutLightOn}</label>
+      <ps-number label=${say.leaveOutSpecksUnder} unit="mm²" .value=${settings.speckMm2} .min=${0} .max=${10_000} .step=${0.5} @pick=${(event: NumberPick) => this.set({ speckMm2: event.detail })}></ps-number>
+      <ps-number label=${say.outlinesMayStrayBy} unit="mm" .value=${settings.errorMm} .min=${0} .max=${5} .step=${0.05} .decimals=${2} @pick=${(event: NumberPick) => this.set({ errorMm: event.detail })}></ps-number>
+      <ps-number label=${say.widthOfWholePicture} unit="mm" .value=${settings.widthMm} .min=${1} .max=${LONGEST_MM} @pick=${(event: NumberPick) => this.set({ widthMm: event.detail })}></ps-number>
       ${
         measure === null
-          ? html`<p class="small soft">Or show the picture, draw a line on it along something whose length you know, and say how long it is.</p>`
+          ? html`<p class="small soft">${say.orShowPictureDraw}</p>`
           : html`<ps-number
-              label="The line on the picture is"
+              label=${say.lineOnPictureIs}
               unit="mm"
               .value=${roundTo((lengthOf(measure) * settings.widthMm) / grey.width, 1)}
               .min=${0.1}
@@ -197,7 +206,7 @@ export class TraceDialog extends LitElement {
   private renderPicture(grey: Grey) {
     const scale = shownScale(grey);
     return html`<div class="shown">
-      <ps-choice label="Shown" .options=${SHOWN} .value=${this.shown} @pick=${(event: CustomEvent<string>) => {
+      <ps-choice label=${say.shown} .options=${SHOWN} .value=${this.shown} @pick=${(event: CustomEvent<string>) => {
         this.shown = event.detail;
         void this.draw();
       }}></ps-choice>
@@ -206,7 +215,7 @@ export class TraceDialog extends LitElement {
           width=${Math.round(grey.width * scale)}
           height=${Math.round(grey.height * scale)}
           role="img"
-          aria-label=${this.shown === 'picture' ? 'The picture' : 'The picture as a shape'}
+          aria-label=${this.shown === 'picture' ? say.thePicture : say.pictureAsShape}
           ?data-measuring=${this.shown === 'picture'}
           @pointerdown=${this.onDown}
           @pointermove=${this.onMove}
@@ -223,7 +232,7 @@ export class TraceDialog extends LitElement {
     const made = this.tracing.found?.shape ?? null;
     return dialogBox(
       {
-        heading: 'Trace a picture',
+        heading: say.tracePicture,
         beside: file === null ? nothing : html`<small class="soft">${file.name}</small>`,
         closable: true,
         onClose: this.onClose,
@@ -232,8 +241,8 @@ export class TraceDialog extends LitElement {
         ${this.reading.line()}
         ${grey === null ? nothing : html`<div class="tracing">${this.renderPicture(grey)} ${this.renderSettings(grey)}</div>`}
         <div class="buttons">
-          <button @click=${() => void this.next()}>${waiting.length > 0 ? 'Leave it out' : 'Cancel'}</button>
-          <button class="main" ?disabled=${made === null || this.tracing.running} @click=${this.make}>Make a shape of it</button>
+          <button @click=${() => void this.next()}>${waiting.length > 0 ? say.leaveItOut : say.cancel}</button>
+          <button class="main" ?disabled=${made === null || this.tracing.running} @click=${this.make}>${say.makeShapeOfIt}</button>
         </div>`,
     );
   }

@@ -1,18 +1,19 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
+import { fixed } from '../../../engine/base/language.ts';
 import type { CgatsSample } from '../../../engine/ink/cgats/read-cgats.ts';
 import { bandWords } from '../../../engine/ink/characterise/band-words.ts';
 import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts';
 import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
 import { type SampledInk, inkFromSamples } from '../../../engine/ink/characterise/ink-from-samples.ts';
-import { sampleSwatch } from '../../../engine/ink/characterise/sample-colour.ts';
 import './cgats-file.ts';
+import { sampleSwatch } from '../../../engine/ink/characterise/sample-colour.ts';
 import { guessRoles, type SampleRoles, STANDARD_CARD } from '../../../engine/ink/characterise/sample-roles.ts';
 import type { Surface } from '../../../engine/ink/film/printing.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
-import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
+import { controls } from '../../ui/controls-style.ts';
 import { say } from '../../words/en/inks/add.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 import { curveStyles, twoCurves } from '../shelf/curve-drawing.ts';
@@ -205,7 +206,7 @@ export class MeasuredWay extends LitElement {
 
 /** A share of full reflectance in per cent, with its sign. */
 function percent(share: number, signed = true): string {
-  const text = (Math.abs(share) * 100).toFixed(2);
+  const text = fixed(Math.abs(share) * 100, 2);
   if (!signed || text === '0.00') return `${text} %`;
   return `${share < 0 ? '−' : '+'}${text} %`;
 }

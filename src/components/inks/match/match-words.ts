@@ -12,7 +12,7 @@ export interface WeighLine {
 /** What to weigh, and its share of 100 parts by weight. */
 export function weighLines({ parts }: Pick<MatchAnswer, 'parts'>): WeighLine[] {
   const all = parts.reduce((sum, { grams }) => sum + grams, 0);
-  return parts.map(({ ink, grams }) => ({ name: ink.name, hundredths: ((100 * grams) / all).toFixed(1), grams: grams.toFixed(1) }));
+  return parts.map(({ ink, grams }) => ({ name: ink.name, hundredths: fixed((100 * grams) / all, 1), grams: fixed(grams, 1) }));
 }
 
 /** How many pots are opened for a mix, and what must be weighed of the least part. */
@@ -23,8 +23,8 @@ export function potWords({ parts }: Pick<MatchAnswer, 'parts'>): string {
 
 /** ΔE as weighed, and what a perfect balance would give when that is another figure. */
 export function deltaWords({ deltaE, exactDeltaE }: Pick<MatchAnswer, 'deltaE' | 'exactDeltaE'>): string {
-  const weighed = deltaE.toFixed(1);
-  const exact = exactDeltaE.toFixed(1);
+  const weighed = fixed(deltaE, 1);
+  const exact = fixed(exactDeltaE, 1);
   return weighed === exact ? `ΔE ${weighed}` : say.deltaEAsWeighedBefore(weighed, exact);
 }
 

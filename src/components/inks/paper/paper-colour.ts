@@ -103,7 +103,7 @@ export class PaperColour extends LitElement {
       this.set(paperFromColour(this.paper, lab));
     } catch (error) {
       if (!(error instanceof EngineError)) throw error;
-      this.problem = `${error.message} The paper stays as it was.`;
+      this.problem = say.paperStaysAsIt(error.message);
       this.nearest = offeredColour(error, lab);
     }
   }
@@ -116,7 +116,7 @@ export class PaperColour extends LitElement {
       this.store.tell(say.paperHasCurveOf(sampleWords(chosen)), 'news');
     } catch (error) {
       if (!(error instanceof EngineError)) throw error;
-      this.curveProblem = `${error.message} The paper stays as it was.`;
+      this.curveProblem = say.paperStaysAsIt(error.message);
     }
   }
 

@@ -1,3 +1,4 @@
+import { fixed } from '../../../engine/base/language.ts';
 import { say } from '../../words/en/keep/copies.ts';
 
 const UNITS = [say.bytes, 'kB', 'MB', 'GB', 'TB'];
@@ -6,7 +7,7 @@ const UNITS = [say.bytes, 'kB', 'MB', 'GB', 'TB'];
 export function bytesText(bytes: number): string {
   const step = Math.min(UNITS.length - 1, Math.floor(Math.log10(Math.max(1, bytes)) / 3));
   const shown = bytes / 1000 ** step;
-  return `${shown < 10 && step > 0 ? shown.toFixed(1) : Math.round(shown)} ${UNITS[step]}`;
+  return `${shown < 10 && step > 0 ? fixed(shown, 1) : Math.round(shown)} ${UNITS[step]}`;
 }
 
 /** What the app takes of the browser's room, in a sentence; null where the browser does not say. */

@@ -64,7 +64,7 @@ function reasonWords({ reason, areaMm2, shownMm2, deltaE, hiddenUnder }: PairOrd
 }
 
 function areaWords(areaMm2: number): string {
-  return `${areaMm2 < 10 ? areaMm2.toFixed(1) : Math.round(areaMm2).toLocaleString(numberLocale())} mm²`;
+  return `${areaMm2 < 10 ? fixed(areaMm2, 1) : Math.round(areaMm2).toLocaleString(numberLocale())} mm²`;
 }
 
 /** '1 under 3 under 2'. */

@@ -2,6 +2,7 @@ import { defined, entryAt, num } from '../../../engine/base/at.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { pullRings } from '../../../engine/shapes/place/placed.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import { say } from '../../words/en/output/draw.ts';
 import { offsetArrow } from '../../words/offset-words.ts';
 import type { Box, PageWriter, Spot } from '../page-writer.ts';
 import type { CardPart, PaperCard } from '../papers/paper-blocks.ts';
@@ -55,7 +56,7 @@ function piecesOf(
     const next = partPiece(drawing, part, width, look);
     if (now.length > 0 && stacked([...now, next], 6).height > most) {
       pieces.push(stacked(now, 6));
-      now = [linesPiece(drawing.out, [{ text: `${card.title}, continued`, bold: true, size: 'large' }], width, look.sizes)];
+      now = [linesPiece(drawing.out, [{ text: say.continued(card.title), bold: true, size: 'large' }], width, look.sizes)];
     }
     now.push(next);
   }
@@ -109,7 +110,7 @@ function partPiece({ out, aspect, state }: Drawing, part: CardPart, width: numbe
     },
   };
   const from = 2 * wide + 18;
-  const title = `${part.title}${part.before.pulls.length === 0 ? ', bare' : ''}: now, then`;
+  const title = say.bareNowThen(part.title, part.before.pulls.length === 0);
   const words = stacked(
     [linesPiece(out, [{ text: title, bold: true }], width - from, sizes), boxesPiece(out, part.sheets, width - from, sizes.large)],
     3,

@@ -1,4 +1,5 @@
 import type { Recipe } from '../../../engine/recipe/types.ts';
+import { say } from '../../words/en/output/draw.ts';
 import type { PaperCard, PaperPassport } from '../papers/paper-blocks.ts';
 import { PDF_COLOURS } from '../pdf-colours.ts';
 import { cardPieces } from './draw-card.ts';
@@ -55,7 +56,7 @@ function passportPieces({ out, aspect, state }: Drawing, passport: PaperPassport
     const next = rowPiece(out, row, width);
     if (stacked([...now, next]).height > most) {
       pieces.push(stacked(now));
-      now = [line, linesPiece(out, [{ text: `${passport.title}, continued`, bold: true }], width, HAND_SIZES)];
+      now = [line, linesPiece(out, [{ text: say.continued(passport.title), bold: true }], width, HAND_SIZES)];
     }
     now.push(next);
   }

@@ -1,4 +1,5 @@
 import { entryAt } from '../../../engine/base/at.ts';
+import { say } from '../../words/en/output/draw.ts';
 import type { PageWriter } from '../page-writer.ts';
 import type { GridRow, PaperGrid } from '../papers/paper-blocks.ts';
 import { PDF_COLOURS } from '../pdf-colours.ts';
@@ -23,7 +24,7 @@ interface Measures {
 
 /** The visit at a glance. The page that it begins on is there already. */
 export function drawGrid(out: PageWriter, grid: PaperGrid): void {
-  const title = (again: boolean): void => out.paragraph(again ? `${grid.title}, continued` : grid.title, { size: 15, bold: true });
+  const title = (again: boolean): void => out.paragraph(again ? say.continued(grid.title) : grid.title, { size: 15, bold: true });
   title(false);
   out.paragraph(grid.note, { size: 10, soft: true });
   out.y += 4;

@@ -1,4 +1,5 @@
 import { entryAt, num } from '../../../engine/base/at.ts';
+import { say } from '../../words/en/output/draw.ts';
 import type { PageWriter } from '../page-writer.ts';
 import type { PaperCell, PaperTable } from '../papers/paper-blocks.ts';
 import { linesPiece, type Piece, type Sizes, TABLE_SIZES, TIGHT_SIZES } from './pieces.ts';
@@ -15,7 +16,7 @@ const INSET_PT = 19;
 export function drawTable(out: PageWriter, table: PaperTable): void {
   const widths = table.columns.map(({ share }) => share * (out.right - out.left));
   const begin = (again: boolean): void => {
-    out.paragraph(again ? `${table.title}, continued` : table.title, { size: TITLE_PT, bold: true });
+    out.paragraph(again ? say.continued(table.title) : table.title, { size: TITLE_PT, bold: true });
     out.y += 3;
     heads(out, table, widths);
   };

@@ -7,6 +7,7 @@ import type { FilmScreen, FilmWays } from '../../../engine/output/film/ways.ts';
 import { type FileToPack, zipFiles } from '../../../engine/visitfile/zip-files.ts';
 import { fileNameOf } from '../../ui/download.ts';
 import type { PageFonts } from '../../ui/page-fonts.ts';
+import { say } from '../../words/en/output/films.ts';
 import { pagesPdf } from './films-pdf.ts';
 
 export type FilmsAs = FilmSettings['as'];
@@ -38,7 +39,7 @@ const DRAWN = 0.6;
  * @throws EngineError as `filmPages`, 'film.none' without screens
  */
 export async function filmsFile({ films, among, ways, as, fonts }: FilmsRequest, onProgress: (share: number) => void): Promise<FilmsFile> {
-  if (films.length === 0) throw new EngineError('film.none', 'No screen is chosen; choose those that films are to be made of.');
+  if (films.length === 0) throw new EngineError('film.none', say.noScreenIsChosen);
   const reach = reachBeyondSheet(among);
   const pages: OutPage[] = [];
   for (const [i, film] of films.entries()) {

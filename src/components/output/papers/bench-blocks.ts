@@ -1,23 +1,23 @@
 import { entryAt } from '../../../engine/base/at.ts';
+import { capital } from '../../../engine/base/language.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { type SetUpInk, setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import { counted } from '../../ui/words.ts';
 import { dryFrom, waitWords } from '../../words/drying-words.ts';
-import { instructionWords, offsetLines, offsetShort, turnNote } from '../../words/offset-words.ts';
-import { capital, gramsText, setUpTags, wallClock } from '../../words/plan-words.ts';
+import { say } from '../../words/en/output/papers.ts';
+import { instructionWords, noOffset, offsetLines, offsetShort, turnNote } from '../../words/offset-words.ts';
+import { gramsText, setUpTags, wallClock } from '../../words/plan-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import { cell, type PaperBlock, type PaperCell, type PaperLine, type PaperTable } from './paper-blocks.ts';
 
-const HOW_TO_READ =
-  'Grams: the wet ink on its sheets; what stays in screen and bucket comes on top. An arrow is the way the print moves on the paper. Dry, stack: when its last sheet can be printed over and stacked.';
+const HOW_TO_READ = say.gramsWetInkOn;
 
 /** Letters of an offset that a narrow column holds in a line or two. */
 const MOST_NARROW = 16;
 
 /** Common practice, no source. */
-const TURNED = 'A turn is made with the paper, the other way than the print; right and down are those of the upright print.';
+const TURNED = say.turnIsMadeWith;
 
 /** A page for each day and bed: its set-ups by the clock, with all that is asked for at the press. */
 export function benchBlocks(made: MadePlan, onlyDay: number | null): PaperBlock[] {
@@ -42,7 +42,7 @@ export function benchBlocks(made: MadePlan, onlyDay: number | null): PaperBlock[
 
 /** Which times they are, where the clock has gone on since the order was planned. */
 function clockedWords({ clocked }: MadePlan): string {
-  return clocked === undefined ? '' : `Times by what was ticked until ${clocked.at}. `;
+  return clocked === undefined ? '' : say.timesByWhatWas(clocked.at);
 }
 
 function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly number[]): PaperTable {
@@ -53,25 +53,25 @@ function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly numbe
   const long = longOffsets(made);
   return {
     kind: 'table',
-    title: `Bench sheet, day ${day}${several ? `, bed ${bed + 1}` : ''}: ${wallClock(plan, startMinute)} to ${wallClock(plan, end)}`,
+    title: say.benchSheetDayTo(day, several ? say.bed(bed + 1) : '', wallClock(plan, startMinute), wallClock(plan, end)),
     columns: [
       { head: '', share: 0.035 },
-      { head: 'Time', share: 0.1 },
-      { head: 'Set-up', share: 0.065 },
+      { head: say.time, share: 0.1 },
+      { head: say.setUp, share: 0.065 },
       ...(long
         ? [
-            { head: 'Screen', share: 0.19 },
-            { head: 'Ink, grams', share: 0.125 },
-            { head: 'Offset, mm', share: 0.195 },
-            { head: 'Sheets × strokes', share: 0.195 },
+            { head: say.screen, share: 0.19 },
+            { head: say.inkGrams, share: 0.125 },
+            { head: say.offsetMm, share: 0.195 },
+            { head: say.sheetsStrokes, share: 0.195 },
           ]
         : [
-            { head: 'Screen', share: 0.19 },
-            { head: 'Ink, grams', share: 0.15 },
-            { head: 'Offset, strokes', share: 0.16 },
-            { head: 'Sheets, how many', share: 0.205 },
+            { head: say.screen, share: 0.19 },
+            { head: say.inkGrams, share: 0.15 },
+            { head: say.offsetStrokes, share: 0.16 },
+            { head: say.sheetsHowMany, share: 0.205 },
           ]),
-      { head: 'Dry, stack', share: 0.095 },
+      { head: say.dryStack, share: 0.095 },
     ],
     rows: own.map((at) => ({
       ...(entryAt(plan.times, at).waitMinutes >= 1 ? { over: capital(waitWords(plan, at, false)) } : {}),
@@ -93,11 +93,11 @@ function howToRead({ plan }: MadePlan, own: readonly number[]): string {
 
 /** An offset in lines; without its unit where the head of the column says it. */
 function offsetOn(card: SetUpCard, long: boolean): PaperLine[] {
-  return offsetLines(card).map((text) => ({ text: long ? text.replace(' mm', '') : text, bold: text !== 'no offset' }));
+  return offsetLines(card).map((text) => ({ text: long ? text.replace(' mm', '') : text, bold: text !== noOffset() }));
 }
 
 function strokesOn({ strokes }: SetUpCard, before: string): PaperLine {
-  return { text: `${before}${counted(strokes, 'stroke')}`, bold: strokes > 1 };
+  return { text: say.strokes(before, strokes), bold: strokes > 1 };
 }
 
 function rowCells(made: MadePlan, at: number, { grams }: SetUpInk): PaperCell[] {
@@ -108,11 +108,11 @@ function rowCells(made: MadePlan, at: number, { grams }: SetUpInk): PaperCell[] 
   const { dry, stack } = dryFrom(plan, at);
   const long = longOffsets(made);
   return [
-    clocked?.done.has(at) === true ? cell('done', { size: 'small' }) : { lines: [], box: true },
+    clocked?.done.has(at) === true ? cell(say.done, { size: 'small' }) : { lines: [], box: true },
     {
       lines: [
         { text: wallClock(plan, time.startMinute), size: 'large', bold: true },
-        { text: `to ${wallClock(plan, time.endMinute)}`, size: 'small' },
+        { text: say.to(wallClock(plan, time.endMinute)), size: 'small' },
       ],
     },
     cell(String(card.number), { size: 'large', bold: true }),
@@ -130,7 +130,7 @@ function rowCells(made: MadePlan, at: number, { grams }: SetUpInk): PaperCell[] 
         ...(long ? [strokesOn(card, `${card.sheets.length} × `)] : []),
         ...(card.test === undefined || plan.testNumber === undefined
           ? []
-          : [{ text: `test ${plan.testNumber} first`, size: 'small' as const }]),
+          : [{ text: say.testFirst(plan.testNumber), size: 'small' as const }]),
       ],
     },
     { lines: [{ text: dry, bold: true }, ...(stack === dry ? [] : [{ text: stack, size: 'small' as const }])] },

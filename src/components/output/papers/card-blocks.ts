@@ -1,4 +1,5 @@
 import { entryAt } from '../../../engine/base/at.ts';
+import { capital } from '../../../engine/base/language.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { settingFor, type SettingNoted } from '../../../engine/log/settings.ts';
@@ -6,13 +7,13 @@ import { tickGroups } from '../../../engine/log/ticks/ticks.ts';
 import { setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
 import { isSplit, type SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import { extraUse } from '../../../engine/visit/sheet-columns.ts';
-import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
 import { edgeNotes } from '../../words/edge-notes.ts';
 import { dayOf } from '../../words/edition-words.ts';
+import { say } from '../../words/en/output/papers.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { instructionWords, offsetNotes, offsetWords } from '../../words/offset-words.ts';
-import { capital, gramsText, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
+import { gramsText, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
 import { lastTimeWords } from '../../words/setting-words.ts';
 import { testFirstWords } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
@@ -29,7 +30,7 @@ function cardOf(made: MadePlan, at: number, grams: number): PaperCard {
   const card = entryAt(plan.cards, at);
   return {
     kind: 'card',
-    title: `Set-up ${card.number}`,
+    title: say.setUpNumber(card.number),
     tags: setUpTags(plan, at).join(', '),
     screen: `${card.screen.key} ${card.screen.name}`,
     ink: `${card.ink.key}, ${gramsText(grams)} g`,
@@ -37,7 +38,7 @@ function cardOf(made: MadePlan, at: number, grams: number): PaperCard {
     lines: [...linesOf(made, at), ...lastTime(settings, card)],
     card,
     parts: card.states.map(({ recipe, before, after, prints, sheets }) => ({
-      title: `${recipeLetter(recipe)} ${plan.recipes[recipe]?.title ?? ''}${prints.length > 1 ? `, ${prints.length} pulls each` : ''}${isSplit(card, { recipe }) ? `, ${counted(before.length, 'pull')} so far` : ''}`,
+      title: `${recipeLetter(recipe)} ${plan.recipes[recipe]?.title ?? ''}${prints.length > 1 ? say.pullsEach(prints.length) : ''}${isSplit(card, { recipe }) ? say.pullsSoFar(before.length) : ''}`,
       before: { recipe, pulls: before },
       after: { recipe, pulls: after },
       sheets: tickGroups(sheets).map((group) => boxWords(plan, group)),
@@ -64,12 +65,12 @@ function linesOf({ plan, recipes }: MadePlan, at: number): PaperLine[] {
   const mix = mixWords(card);
   const offset = offsetWords(card);
   return [
-    { text: `${capital(offset)}; ${counted(card.strokes, 'stroke')}`, bold: true, size: 'large' },
+    { text: `${capital(offset)}; ${say.strokesStrokes(card.strokes)}`, bold: true, size: 'large' },
     ...instructionWords(card).map((text) => ({ text, bold: true })),
     ...[testFirstWords(plan, at)].filter((text) => text !== '').map((text) => ({ text, bold: true })),
     ...[...offsetNotes(card), ...edgeNotes(card, recipes)].map((text) => ({ text, size: 'small' as const, soft: true })),
     ...(mix === null ? [] : [{ text: mix }]),
-    { text: `Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm` },
+    { text: say.meshCmThreadM(card.screen.mesh.threadsPerCm, card.screen.mesh.threadUm) },
     ...(time === undefined
       ? []
       : [

@@ -3,8 +3,8 @@ import { rangesText } from '../../../engine/base/words.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { studioOfRecipe } from '../../../engine/recipe/write.ts';
 import { type PrintError, printError } from '../../../engine/stack/print-error.ts';
-import { counted } from '../../ui/words.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
+import { say } from '../../words/en/output/papers.ts';
 import { withinWords } from '../../words/error-words.ts';
 import { nowEndWords } from '../../words/now-words.ts';
 import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline, recipeLetter } from '../../words/plan-words.ts';
@@ -13,26 +13,25 @@ import type { PaperBlock } from './paper-blocks.ts';
 
 /** Warnings that are written out. */
 const MOST_TOLD = 3;
-const OUT_OF_DATE = 'Out of date: recipes, sheets or figures have changed since. Plan again.';
+const OUT_OF_DATE = say.outOfDateRecipes;
 
 /** What is printed, how good the order is, room for who printed it when, the recipes, and the cautions. */
 export function coverBlocks({ plan, recipes, clocked }: MadePlan, heading: string, outOfDate: boolean): PaperBlock[] {
-  const ends =
-    clocked === undefined ? endWords(plan) : `Times by what was ticked until ${clocked.at}. ${nowEndWords(clocked.planned, plan)}`;
+  const ends = clocked === undefined ? endWords(plan) : say.timesByWhatWasTicked(clocked.at, nowEndWords(clocked.planned, plan));
   const sentences = [boundWords(plan), beginWords(plan), ends, freeSwapWords(plan), needsWords(plan)];
   const more = plan.problems.length - MOST_TOLD;
   const warnings = [
     ...plan.problems.slice(0, MOST_TOLD).map(({ message }) => message),
-    ...(more > 0 ? [`And ${counted(more, 'more such warning')}.`] : []),
+    ...(more > 0 ? [say.andMoreSuchWarnings(more)] : []),
     ...(outOfDate ? [OUT_OF_DATE] : []),
   ];
   return [
     {
       kind: 'cover',
-      over: 'Pull sheet',
+      over: say.pullSheet,
       title: heading,
       lines: [
-        { text: `${counted(plan.sheets.length, 'sheet')}, ${planHeadline(plan)}`, bold: true, size: 'large' },
+        { text: say.sheets(plan.sheets.length, planHeadline(plan)), bold: true, size: 'large' },
         { text: sentences.filter((words) => words !== '').join(' ') },
         ...warnings.map((text) => ({ text, bold: true })),
       ],
@@ -43,11 +42,11 @@ export function coverBlocks({ plan, recipes, clocked }: MadePlan, heading: strin
       prints: plan.recipes.map(({ title, sheets }, recipe) => ({
         state: { recipe, pulls: entryAt(recipes, recipe).pulls },
         title: `${recipeLetter(recipe)} ${title}`,
-        below: `${counted(sheets.length, 'sheet')}: ${rangesText(sheets)}`,
+        below: say.sheetsSheets(sheets.length, rangesText(sheets)),
       })),
     },
     { kind: 'text', text: expectedWords(recipes) },
-    { kind: 'list', title: 'Before you start', items: [...CAUTIONS] },
+    { kind: 'list', title: say.beforeYouStart, items: [...CAUTIONS] },
     { kind: 'text', text: CAUTIONS_DEFER, bold: true },
   ];
 }
@@ -64,5 +63,5 @@ function errorOf(recipe: Recipe): PrintError {
 /** How far the prints' colours may be from the pictures. */
 function expectedWords(recipes: readonly Recipe[]): string {
   const each = recipes.map((recipe, at) => `${recipeLetter(at)} ${withinWords(errorOf(recipe).mean)}`);
-  return `Colours should come out near the pictures: ${each.join(', ')}.`;
+  return say.coloursShouldComeOut(each.join(', '));
 }

@@ -1,12 +1,13 @@
 import { entryAt, num } from '../../../engine/base/at.ts';
+import { capital } from '../../../engine/base/language.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { extraUse, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
-import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
-import { offsetShort, offsetWords } from '../../words/offset-words.ts';
-import { capital, recipeLetter, useLetter } from '../../words/plan-words.ts';
+import { say } from '../../words/en/output/papers.ts';
+import { noOffset, offsetShort, offsetWords } from '../../words/offset-words.ts';
+import { recipeLetter, useLetter } from '../../words/plan-words.ts';
 import type { GridRow, PaperBlock } from './paper-blocks.ts';
 
 /** Columns that a page on its long side holds beside the row heads, with numerals of more than 6 pt. */
@@ -33,16 +34,19 @@ export function gridBlocks(plan: PressPlan): PaperBlock[] {
   const bands = Math.ceil(all.length / MOST_ACROSS);
   // Bands of nearly the same width, so that the last has squares like the others.
   const across = Math.ceil(all.length / bands);
-  const test = all.some(({ letter }) => letter === TEST) ? ' The last column is the test sheet, on which a set-up is tried first.' : '';
+  const test = all.some(({ letter }) => letter === TEST) ? say.lastColumnIsTest : '';
   return Array.from({ length: bands }, (_, b): PaperBlock[] => {
     const columns = all.slice(b * across, (b + 1) * across);
     return [
       { kind: 'page' },
       {
         kind: 'grid',
-        title:
-          bands === 1 ? 'Set-up grid' : `Set-up grid, sheets ${rangesText(columns.flatMap(({ sheets }) => sheets).sort((x, y) => x - y))}`,
-        note: `${counted(plan.cards.length, 'set-up')} from top to bottom, sheets from left to right. A filled square is a pull of one stroke; a numeral in it, as many strokes.${all.some(({ use }) => use !== '') ? ' P proof, O over.' : ''}${test}`,
+        title: bands === 1 ? say.setUpGrid : say.setUpGridSheets(rangesText(columns.flatMap(({ sheets }) => sheets).sort((x, y) => x - y))),
+        note: say.setUpsFromTop(
+          plan.cards.length,
+          all.some(({ use }) => use !== ''),
+          test,
+        ),
         columns: columns.map(({ letter, use, sheets }, at) => ({
           label: rangesText(sheets),
           use,
@@ -82,8 +86,8 @@ function columnsOf(plan: PressPlan): Column[] {
 
 function gridRow(plan: PressPlan, index: number, squares: GridRow['squares']): GridRow {
   const card = entryAt(plan.cards, index);
-  const offset = offsetWords(card) === 'no offset' ? '' : ` ${offsetShort(card)}`;
-  const bed = plan.times.some((time) => time.bed > 0) ? `, bed ${entryAt(plan.times, index).bed + 1}` : '';
+  const offset = offsetWords(card) === noOffset() ? '' : ` ${offsetShort(card)}`;
+  const bed = plan.times.some((time) => time.bed > 0) ? say.bed(entryAt(plan.times, index).bed + 1) : '';
   return {
     gap: gapWords(plan, index),
     number: String(card.number),
@@ -102,7 +106,7 @@ function gapWords(plan: PressPlan, index: number): string | null {
   if (time === undefined) return null;
   const before = plan.times[index - 1];
   const parts: string[] = [];
-  if ((before === undefined || before.day < time.day) && plan.daysNeeded > 1) parts.push(`Day ${time.day}`);
+  if ((before === undefined || before.day < time.day) && plan.daysNeeded > 1) parts.push(say.day(time.day));
   if (time.waitMinutes >= 1) parts.push(waitWords(plan, index));
   return parts.length === 0 ? null : capital(parts.join(': '));
 }

@@ -1,6 +1,6 @@
 import { entryAt } from '../../../engine/base/at.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/output/papers.ts';
 
 /** What is printed of a visit: all of it, one of its days, one set-up, or the week that it has a place in. */
 export interface PaperChoice {
@@ -22,9 +22,9 @@ export const USUAL_CHOICE: PaperChoice = { what: 'visit', cards: false };
 
 /** What a file of it is called: 'Pull sheet', 'Bench sheet, day 2', 'Set-up 7', 'Visits on this press'. */
 export function choiceTitle({ what, day, setUp }: PaperAsked, plan: Pick<PressPlan, 'cards'>): string {
-  if (what === 'visit') return 'Pull sheet';
-  if (what === 'week') return 'Visits on this press';
-  return what === 'day' ? `Bench sheet, day ${day}` : `Set-up ${entryAt(plan.cards, setUp).number}`;
+  if (what === 'visit') return say.pullSheet;
+  if (what === 'week') return say.visitsOnThisPress;
+  return what === 'day' ? say.benchSheetDay(day) : say.setUpNumber(entryAt(plan.cards, setUp).number);
 }
 
 /** Rows of the pictures: of a card alone, and where there are many, each of them small. */
@@ -39,9 +39,9 @@ export function choiceOptions(
   visits: number,
 ): { value: PaperChoice['what']; label: string }[] {
   return [
-    { value: 'visit', label: `the whole visit, ${counted(plan.daysNeeded, 'day')}` },
-    { value: 'day', label: `today, day ${day}` },
-    { value: 'set-up', label: `this set-up, ${entryAt(plan.cards, setUp).number}` },
-    ...(visits > 1 ? [{ value: 'week' as const, label: `the week, ${counted(visits, 'visit')}` }] : []),
+    { value: 'visit', label: say.wholeVisitDays(plan.daysNeeded) },
+    { value: 'day', label: say.todayDay(day) },
+    { value: 'set-up', label: say.thisSetUp(entryAt(plan.cards, setUp).number) },
+    ...(visits > 1 ? [{ value: 'week' as const, label: say.weekVisits(visits) }] : []),
   ];
 }

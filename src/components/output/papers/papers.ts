@@ -1,6 +1,7 @@
 import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
 import type { DatedVisit } from '../../../engine/visitfile/calendar.ts';
 import { CAUTIONS_DEFER } from '../../words/cautions.ts';
+import { say } from '../../words/en/output/papers.ts';
 import type { MadePlan } from '../made-plan.ts';
 import { stateKey } from '../state-key.ts';
 import { benchBlocks } from './bench-blocks.ts';
@@ -37,7 +38,7 @@ export function papersOf(made: MadePlan, asked: PaperAsked, { heading, outOfDate
   const day = asked.what === 'day' ? asked.day : null;
   const which = plan.cards.flatMap((_, at) => (day === null || plan.times[at]?.day === day ? [at] : []));
   const cards: PaperBlock[] = asked.cards
-    ? [{ kind: 'page' }, { kind: 'heading', text: 'Set-ups' }, { kind: 'columns', entries: cardsOf(made, which) }]
+    ? [{ kind: 'page' }, { kind: 'heading', text: say.setUps }, { kind: 'columns', entries: cardsOf(made, which) }]
     : [];
   if (day !== null)
     return [...benchBlocks(made, day), ...ticketBlocks(made, day), { kind: 'text', text: CAUTIONS_DEFER, bold: true }, ...cards];

@@ -1,10 +1,11 @@
+import { fixed } from '../../../engine/base/language.ts';
 import type { FrameState } from '../../../engine/explore/prepare/frames.ts';
 import { meshKey } from '../../../engine/ink/film/mesh.ts';
 import { type CutRow, cutList, type StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
 import { emulsionMl, EMULSION_ML_PER_M2, EXPOSURE_STEPS, FRAME_MARGIN_MM, framesOf } from '../../../engine/visit/stencils/frames.ts';
 import { stencilsOf, type Stencil } from '../../../engine/visit/stencils/stencil-list.ts';
-import { counted } from '../../ui/words.ts';
 import { CAUTIONS_BY_TOPIC, CAUTIONS_DEFER } from '../../words/cautions.ts';
+import { say } from '../../words/en/output/papers.ts';
 import { TURNED_OVER, TURNED_OVER_NOTE } from '../../words/film-words.ts';
 import { listed, recipeLetter } from '../../words/plan-words.ts';
 import { screensWords } from '../../words/supply-words.ts';
@@ -17,11 +18,9 @@ const TICK: PaperCell = { lines: [], box: true };
 export const USUAL_STOCK: StockSheet = { widthMm: 700, heightMm: 1000, grain: 'height' };
 
 /** Where the figures of the stencils come from. */
-const STENCIL_NOTE = `Image: the rectangle round what is drawn, and what of it is open. Frame, inside: the largest image on it with ${FRAME_MARGIN_MM} mm on each side for ink and squeegee (common practice, no source). Emulsion: one coat on either side at ${EMULSION_ML_PER_M2} mL/m² (from memory).`;
-const STEP_NOTE =
-  'Exposure by a step test, for each mesh with your emulsion and lamp: cover a strip more after each step, wash out, and take the first step at which the edge stands and fine lines still open. Each step is half a stop, 1.4 times the one before.';
-const GRAIN_NOTE =
-  'Paper moves more across its grain than along it: cut all sheets of a print with the grain the same way, and mark it on the back.';
+const STENCIL_NOTE = say.imageRectangleRoundWhat(FRAME_MARGIN_MM, EMULSION_ML_PER_M2);
+const STEP_NOTE = say.exposureByStepTest;
+const GRAIN_NOTE = say.paperMovesMoreAcross;
 
 /** What to prepare before a visit: stencils, frames, exposure tests, paper to cut, and the cautions of that work. */
 export function stencilBlocks(made: MadePlan, stock: StockSheet): PaperBlock[] {
@@ -37,7 +36,7 @@ export function stencilBlocks(made: MadePlan, stock: StockSheet): PaperBlock[] {
     { kind: 'text', text: STEP_NOTE, size: 'small', soft: true },
     cutTable(made, stock),
     { kind: 'text', text: GRAIN_NOTE, size: 'small', soft: true },
-    { kind: 'list', title: 'While you prepare', items: [...CAUTIONS_BY_TOPIC.screens] },
+    { kind: 'list', title: say.whileYouPrepare, items: [...CAUTIONS_BY_TOPIC.screens] },
     { kind: 'text', text: CAUTIONS_DEFER, bold: true },
   ];
 }
@@ -50,15 +49,15 @@ function stencilTable(stencils: readonly Stencil[], states: ReadonlyMap<string, 
   const made = stencils.filter(({ screen }) => states.get(screen.key) === 'made').length;
   return {
     kind: 'table',
-    title: `Stencils: ${screensWords(stencils.length, made)}, by mesh`,
+    title: say.stencilsByMesh(screensWords(stencils.length, made)),
     columns: [
       { head: '', share: 0.05 },
-      { head: 'Screen', share: 0.23 },
-      { head: 'Mesh', share: 0.16 },
-      { head: 'Image', share: 0.17 },
-      { head: 'Emulsion', share: 0.11 },
-      { head: 'Inks', share: 0.13 },
-      { head: 'First, last set-up', share: 0.15 },
+      { head: say.screen, share: 0.23 },
+      { head: say.mesh, share: 0.16 },
+      { head: say.image, share: 0.17 },
+      { head: say.emulsion, share: 0.11 },
+      { head: say.inks, share: 0.13 },
+      { head: say.firstLastSetUp, share: 0.15 },
     ],
     rows: stencils.map((stencil) => ({
       cells: [
@@ -67,7 +66,7 @@ function stencilTable(stencils: readonly Stencil[], states: ReadonlyMap<string, 
           lines: [
             { text: `${stencil.screen.key} ${stencil.screen.name}`, bold: true },
             {
-              text: stateWords(states.get(stencil.screen.key)) + `mounted ${counted(stencil.mounts, 'time')}`,
+              text: stateWords(states.get(stencil.screen.key)) + say.mountedTimes(stencil.mounts),
               size: 'small',
             },
             ...(stencil.screen.mirrored === true ? [{ text: TURNED_OVER, size: 'small' as const }] : []),
@@ -77,10 +76,10 @@ function stencilTable(stencils: readonly Stencil[], states: ReadonlyMap<string, 
         {
           lines: [
             { text: `${Math.ceil(stencil.imageWidthMm)} × ${Math.ceil(stencil.imageHeightMm)} mm` },
-            { text: `${(stencil.imageM2 * 1e4).toFixed(0)} cm² open`, size: 'small' },
+            { text: say.cmOpen(fixed(stencil.imageM2 * 1e4, 0)), size: 'small' },
           ],
         },
-        cell(`${Math.ceil(emulsionMl(stencil))} mL`),
+        cell(say.mL(Math.ceil(emulsionMl(stencil)))),
         cell(stencil.inks.join(', '), { size: 'small' }),
         { lines: [{ text: `${stencil.first}, ${stencil.last}` }, { text: daysWords(stencil), size: 'small' }] },
       ],
@@ -94,7 +93,7 @@ function stateWords(state: FrameState | undefined): string {
 }
 
 function daysWords({ firstDay, lastDay }: Stencil): string {
-  return firstDay === lastDay ? `day ${firstDay}` : `days ${firstDay} to ${lastDay}`;
+  return firstDay === lastDay ? say.dayFirstDay(firstDay) : say.daysTo(firstDay, lastDay);
 }
 
 function frameTable(stencils: readonly Stencil[]): PaperTable {
@@ -102,12 +101,12 @@ function frameTable(stencils: readonly Stencil[]): PaperTable {
   const saved = stencils.length - frames.length;
   return {
     kind: 'table',
-    title: `Frames: ${counted(frames.length, 'frame')}${saved > 0 ? `, ${saved} fewer by reclaiming overnight` : ', one for each stencil: none is free in time to be reclaimed'}`,
+    title: say.framesFrames(frames.length, saved > 0 ? say.fewerByReclaimingOvernight(saved) : say.oneForEachStencil),
     columns: [
-      { head: 'Frame', share: 0.09 },
-      { head: 'Mesh', share: 0.18 },
-      { head: 'Inside, at least', share: 0.2 },
-      { head: 'Stencils, one after the other', share: 0.53 },
+      { head: say.frame, share: 0.09 },
+      { head: say.mesh, share: 0.18 },
+      { head: say.insideAtLeast, share: 0.2 },
+      { head: say.stencilsOneAfterOther, share: 0.53 },
     ],
     rows: frames.map((frame, at) => ({
       cells: [
@@ -121,19 +120,19 @@ function frameTable(stencils: readonly Stencil[]): PaperTable {
 }
 
 function listedInTime(names: readonly string[]): string {
-  return names.map((name, at) => (at === 0 ? name : `reclaim, then ${name}`)).join('; ');
+  return names.map((name, at) => (at === 0 ? name : say.reclaimThen(name))).join('; ');
 }
 
 function stepTable(stencils: readonly Stencil[]): PaperTable {
   const meshes = new Map(stencils.map(({ screen }) => [meshKey(screen.mesh), screen]));
   return {
     kind: 'table',
-    title: 'Exposure',
+    title: say.exposure,
     columns: [
-      { head: 'Mesh', share: 0.24 },
+      { head: say.mesh, share: 0.24 },
       ...EXPOSURE_STEPS.map((step) => ({ head: `× ${step}`, share: 0.06 })),
-      { head: 'Shortest step, s', share: 0.17 },
-      { head: 'Chosen, s', share: 0.17 },
+      { head: say.shortestStepS, share: 0.17 },
+      { head: say.chosenS, share: 0.17 },
     ],
     rows: [...meshes.values()].map((screen) => ({
       cells: [cell(meshWords(screen), { bold: true }), ...EXPOSURE_STEPS.map(() => TICK), cell('________'), cell('________')],
@@ -144,19 +143,19 @@ function stepTable(stencils: readonly Stencil[]): PaperTable {
 function cutTable({ plan, recipes }: MadePlan, stock: StockSheet): PaperTable {
   return {
     kind: 'table',
-    title: `Cut list: out of ${stock.widthMm} × ${stock.heightMm} mm, grain along ${stock.grain === 'width' ? stock.widthMm : stock.heightMm}`,
+    title: say.cutListOutOf(stock.widthMm, stock.heightMm, stock.grain === 'width' ? stock.widthMm : stock.heightMm),
     columns: [
       { head: '', share: 0.05 },
-      { head: 'Recipes', share: 0.15 },
-      { head: 'Cut', share: 0.34 },
-      { head: 'Grain along the width', share: 0.23 },
-      { head: 'Grain along the height', share: 0.23 },
+      { head: say.recipes, share: 0.15 },
+      { head: say.cut, share: 0.34 },
+      { head: say.grainAlongWidth, share: 0.23 },
+      { head: say.grainAlongHeight, share: 0.23 },
     ],
     rows: cutList(plan, recipes, stock).map((row) => ({
       cells: [
         TICK,
-        cell(row.recipes.length > 6 ? counted(row.recipes.length, 'recipe') : listed(row.recipes.map(recipeLetter)), { bold: true }),
-        { lines: [{ text: `${counted(row.sheets, 'sheet')} of ${row.widthMm} × ${row.heightMm} mm` }, { text: row.paper, size: 'small' }] },
+        cell(row.recipes.length > 6 ? say.recipesRecipes(row.recipes.length) : listed(row.recipes.map(recipeLetter)), { bold: true }),
+        { lines: [{ text: say.sheetsOfMm(row.sheets, row.widthMm, row.heightMm) }, { text: row.paper, size: 'small' }] },
         ...row.ways.map(wayCell),
       ],
     })),
@@ -164,11 +163,11 @@ function cutTable({ plan, recipes }: MadePlan, stock: StockSheet): PaperTable {
 }
 
 function wayCell({ across, down, aStock, stockSheets, wasted }: CutRow['ways'][number]): PaperCell {
-  if (stockSheets === null) return cell('does not fit', { soft: true });
+  if (stockSheets === null) return cell(say.doesNotFit, { soft: true });
   return {
     lines: [
-      { text: `${counted(stockSheets, 'sheet')} to buy` },
-      { text: `${across} × ${down} = ${aStock} out of each, ${Math.round(100 * wasted)} % waste`, size: 'small' },
+      { text: say.sheetsToBuy(stockSheets) },
+      { text: say.outOfEachWaste(across, down, aStock, Math.round(100 * wasted)), size: 'small' },
     ],
   };
 }

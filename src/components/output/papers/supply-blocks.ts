@@ -1,9 +1,11 @@
 import { entryAt } from '../../../engine/base/at.ts';
+import { fixed } from '../../../engine/base/language.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
 import { paperToCut } from '../../../engine/visit/paper-needs.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { say } from '../../words/en/output/papers.ts';
 import { gramsText, recipeLetter } from '../../words/plan-words.ts';
 import { GRAMS_NOTE, inkSplit, leftBehindWords, OVERS_NOTE, TEST_SHEET_NOTE, testSheetName } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
@@ -29,14 +31,14 @@ function inkTable(plan: PressPlan): PaperTable {
   const inks = new Map(plan.cards.map((card) => [card.ink.key, card.ink.ink]));
   return {
     kind: 'table',
-    title: 'Ink',
+    title: say.ink,
     columns: [
       { head: '', share: 0.05 },
-      { head: 'Ink', share: 0.43 },
-      { head: 'Mix', share: 0.13 },
-      { head: 'Printed', share: 0.13 },
-      { head: 'Print on after', share: 0.13 },
-      { head: 'Stack after', share: 0.13 },
+      { head: say.ink, share: 0.43 },
+      { head: say.mix, share: 0.13 },
+      { head: say.printed, share: 0.13 },
+      { head: say.printOnAfter, share: 0.13 },
+      { head: say.stackAfter, share: 0.13 },
     ],
     rows: plan.inks.map((need) => {
       const ink = inks.get(need.key);
@@ -49,7 +51,7 @@ function inkTable(plan: PressPlan): PaperTable {
             ...(ink === undefined ? {} : { swatch: srgbHexFromLab(ink.overWhite) }),
           },
           cell(`${gramsText(need.grams)} g`, { bold: true }),
-          cell(`${need.areaM2.toFixed(2)} m²`),
+          cell(`${fixed(need.areaM2, 2)} m²`),
           cell(ink === undefined ? '' : minutesText(ink.dryMinutes)),
           cell(ink === undefined ? '' : minutesText(stackMinutesOf(ink))),
         ],
@@ -61,11 +63,11 @@ function inkTable(plan: PressPlan): PaperTable {
 function stockTable(plan: PressPlan): PaperTable {
   return {
     kind: 'table',
-    title: 'Weighed out of these stock inks',
+    title: say.weighedOutOfThese,
     columns: [
       { head: '', share: 0.05 },
-      { head: 'Stock ink', share: 0.43 },
-      { head: 'To have', share: 0.52 },
+      { head: say.stockInk, share: 0.43 },
+      { head: say.toHave, share: 0.52 },
     ],
     rows: plan.stocks.map(({ name, grams }) => ({
       cells: [TICK, cell(name, { bold: true }), cell(`${gramsText(grams)} g`, { bold: true })],
@@ -89,15 +91,15 @@ function paperTable({ plan, recipes }: MadePlan): PaperTable {
   if (plan.testSheet === true) rows.push([testSheetName(plan), '', '', '', '', '1']);
   return {
     kind: 'table',
-    title: 'Paper',
+    title: say.paper,
     columns: [
       { head: '', share: 0.05 },
-      { head: 'Recipe', share: 0.23 },
-      { head: 'Paper', share: 0.36 },
-      { head: 'Sheets', share: 0.09 },
-      { head: 'Overs', share: 0.09 },
-      { head: 'Proofs', share: 0.09 },
-      { head: 'Cut', share: 0.09 },
+      { head: say.recipe, share: 0.23 },
+      { head: say.paper, share: 0.36 },
+      { head: say.sheets2, share: 0.09 },
+      { head: say.overs, share: 0.09 },
+      { head: say.proofs, share: 0.09 },
+      { head: say.cut, share: 0.09 },
     ],
     rows: rows.map((texts) => ({
       cells: [TICK, ...texts.map((text, i) => cell(text, i === 1 ? { size: 'small' } : { bold: i === 0 || i === texts.length - 1 }))],

@@ -1,12 +1,12 @@
 import { entryAt } from '../../../engine/base/at.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { bucketsOf } from '../../../engine/visit/quantities/buckets.ts';
+import { say } from '../../words/en/output/papers.ts';
 import { gramsText, wallClock } from '../../words/plan-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import { cell, type PaperBlock } from './paper-blocks.ts';
 
-const HOW_TO_READ =
-  'A ticket a bucket: what its set-ups print, what stays in screen and bucket, which is lost each time that a bucket is changed, and the margin of safety. Cut it out and stick it on.';
+const HOW_TO_READ = say.ticketBucketWhatIts;
 
 /** A ticket for each bucket that comes on, of one day or of all: what to fill it with, and for which set-ups. */
 export function ticketBlocks({ plan, recipes, input }: MadePlan, onlyDay: number | null): PaperBlock[] {
@@ -16,15 +16,15 @@ export function ticketBlocks({ plan, recipes, input }: MadePlan, onlyDay: number
     const time = entryAt(plan.times, first);
     if (onlyDay !== null && time.day !== onlyDay) return [];
     const { overWhite } = entryAt(plan.cards, first).ink.ink;
-    const each = setUps.map(({ at, grams }) => `set-up ${entryAt(plan.cards, at).number}: ${gramsText(grams)} g`).join(', ');
+    const each = setUps.map(({ at, grams }) => say.setUpG(entryAt(plan.cards, at).number, gramsText(grams))).join(', ');
     return {
       cells: [
         { lines: [], box: true },
-        cell(`Day ${time.day}, ${wallClock(plan, time.startMinute)}${several ? `, bed ${bed + 1}` : ''}`, { size: 'small' as const }),
+        cell(say.dayDay(time.day, wallClock(plan, time.startMinute), several ? say.bed(bed + 1) : ''), { size: 'small' as const }),
         { lines: [{ text: ink, bold: true }], swatch: srgbHexFromLab(overWhite) },
         cell(`${gramsText(totalG)} g`, { bold: true, size: 'large' as const }),
         cell(each),
-        cell(`${gramsText(lossG)} g stays, ${gramsText(safetyG)} g more`, { size: 'small' as const }),
+        cell(say.gStaysGMore(gramsText(lossG), gramsText(safetyG)), { size: 'small' as const }),
       ],
     };
   });
@@ -32,14 +32,14 @@ export function ticketBlocks({ plan, recipes, input }: MadePlan, onlyDay: number
   return [
     {
       kind: 'table',
-      title: 'Ink tickets',
+      title: say.inkTickets,
       columns: [
         { head: '', share: 0.04 },
-        { head: 'From', share: 0.15 },
-        { head: 'Ink', share: 0.16 },
-        { head: 'Fill', share: 0.11 },
-        { head: 'For', share: 0.36 },
-        { head: 'Of it', share: 0.18 },
+        { head: say.from, share: 0.15 },
+        { head: say.ink, share: 0.16 },
+        { head: say.fill, share: 0.11 },
+        { head: say.for, share: 0.36 },
+        { head: say.ofIt, share: 0.18 },
       ],
       rows,
     },

@@ -1,13 +1,14 @@
 import { entryAt } from '../../../engine/base/at.ts';
+import { dayLocale } from '../../../engine/base/language.ts';
 import { type CalendarEntry, calendarOf, type DatedVisit, daysOf } from '../../../engine/visitfile/calendar.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/output/papers.ts';
 import { clockText } from '../../words/plan-words.ts';
 import { cell, type PaperBlock, type PaperTable } from './paper-blocks.ts';
 
 const DAY_MS = 86_400_000;
 /** Clashes that are written out. */
 const MOST_TOLD = 5;
-const dayName = new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
+const dayName = new Intl.DateTimeFormat(dayLocale(), { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
 
 /** 'Fri 27 Nov': its parts only, as browsers put other commas between them. @param date whole days since 1970 */
 function dateName(date: number): string {
@@ -20,10 +21,10 @@ function clashWords(visits: readonly DatedVisit[], clashes: readonly [CalendarEn
   const several = visits.some(({ days }) => days.some(({ bed }) => bed > 0));
   const told = clashes.slice(0, MOST_TOLD).map(([one, other]) => {
     const where = several ? `bed ${one.bed + 1}` : 'the press';
-    return `${dateName(one.date)}: ${entryAt(visits, one.visit).title} and ${entryAt(visits, other.visit).title} want ${where} at one time.`;
+    return say.andWantAtOne(dateName(one.date), entryAt(visits, one.visit).title, entryAt(visits, other.visit).title, where);
   });
   const more = clashes.length - told.length;
-  return more > 0 ? [...told, `And ${counted(more, 'more such clash', 'more such clashes')}.`] : told;
+  return more > 0 ? [...told, say.andMoreSuchClashes(more)] : told;
 }
 
 /** The calendar of a press: whose day it is, from when until when, and where two want one bed. @param visits the open one first */
@@ -34,7 +35,7 @@ export function weekBlocks(visits: readonly DatedVisit[]): PaperBlock[] {
     weekTable(visits, entries),
     {
       kind: 'text',
-      text: 'Times: from the first mount to the last wash-up of a day. Saturdays and Sundays are left out.',
+      text: say.timesFromFirstMount,
       size: 'small',
       soft: true,
     },
@@ -45,13 +46,13 @@ function weekTable(visits: readonly DatedVisit[], entries: readonly CalendarEntr
   const several = entries.some(({ bed }) => bed > 0);
   return {
     kind: 'table',
-    title: 'Visits on this press',
+    title: say.visitsOnThisPress,
     columns: [
-      { head: 'Day', share: 0.2 },
-      { head: 'Time', share: 0.2 },
-      ...(several ? [{ head: 'Bed', share: 0.08 }] : []),
-      { head: 'Visit', share: several ? 0.34 : 0.42 },
-      { head: 'Set-ups', share: 0.18 },
+      { head: say.day2, share: 0.2 },
+      { head: say.time, share: 0.2 },
+      ...(several ? [{ head: say.bed2, share: 0.08 }] : []),
+      { head: say.visit, share: several ? 0.34 : 0.42 },
+      { head: say.setUps, share: 0.18 },
     ],
     rows: entries.map((entry, at) => {
       const { date, fromMinute, toMinute, bed, day, setUps } = entry;
@@ -60,12 +61,12 @@ function weekTable(visits: readonly DatedVisit[], entries: readonly CalendarEntr
       return {
         cells: [
           cell(first ? dateName(date) : '', { bold: true }),
-          cell(`${clockText(fromMinute)} to ${clockText(toMinute)}`),
+          cell(say.toClock(clockText(fromMinute), clockText(toMinute))),
           ...(several ? [cell(String(bed + 1))] : []),
           {
             lines: [
               { text: visit.title, bold: true },
-              { text: `day ${day} of ${daysOf(visit)}`, size: 'small' as const },
+              { text: say.dayOf(day, daysOf(visit)), size: 'small' as const },
             ],
           },
           cell(String(setUps)),

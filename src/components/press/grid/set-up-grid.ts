@@ -1,18 +1,19 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
+import { capital } from '../../../engine/base/language.ts';
 import { minutesText, rangesText } from '../../../engine/base/words.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import { extraUse, type SheetColumn, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
 import { workMinutes } from '../../../engine/visit/visit-times.ts';
-import type { PressPlan } from '../../../engine/visit/visit.ts';
 import '../../ui/kit/ink-chip.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { inkHexes, writingOn } from '../../ui/kit/ink-chip.ts';
-import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
+import { say } from '../../words/en/press/grid.ts';
 import { offsetShort, offsetWords } from '../../words/offset-words.ts';
-import { capital, listed, recipeLetter, setUpTags, useLetter } from '../../words/plan-words.ts';
+import { listed, recipeLetter, setUpTags, useLetter } from '../../words/plan-words.ts';
 import { setUpGridStyle } from './set-up-grid-style.ts';
 
 /** With more sheets than this, sheets that are printed alike share a column. */
@@ -55,16 +56,16 @@ export class SetUpGrid extends LitElement {
   private head(card: SetUpCard, index: number) {
     const tags = setUpTags(this.plan, index);
     const content = html`
-      <span class="at">${this.done.has(index) ? html`<span class="tick" aria-hidden="true">✓</span><span class="visually-hidden">done, </span>` : nothing}${card.number}</span>
+      <span class="at">${this.done.has(index) ? html`<span class="tick" aria-hidden="true">✓</span><span class="visually-hidden">${say.done} </span>` : nothing}${card.number}</span>
       <ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>
       <span class="words">
         <span class="name" style="display: block">${card.screen.key} ${card.screen.name}</span>
         <span class="how" style="display: block"
-          >${card.ink.key}${this.beds ? ` · bed ${(this.plan.times[index]?.bed ?? 0) + 1}` : ''} · <span aria-hidden="true">${offsetShort(card)}</span
+          >${card.ink.key}${this.beds ? say.bed((this.plan.times[index]?.bed ?? 0) + 1) : ''} · <span aria-hidden="true">${offsetShort(card)}</span
             ><span class="visually-hidden">${offsetWords(card)}</span> · ${strokesOf(card)}</span
         >
       </span>
-      <span class="tags">${tags.map((tag, i) => html`${i > 0 ? html`<span class="visually-hidden">,</span> <br />` : nothing}${tag.startsWith('mount') ? html`<b>${tag}</b>` : tag}`)}</span>
+      <span class="tags">${tags.map((tag, i) => html`${i > 0 ? html`<span class="visually-hidden">,</span> <br />` : nothing}${tag.startsWith(say.mount) ? html`<b>${tag}</b>` : tag}`)}</span>
     `;
     return html`<button
       data-at=${index}
@@ -81,7 +82,7 @@ export class SetUpGrid extends LitElement {
     if (strokes === 0) return nothing;
     const paint = inkHexes(card.ink.ink).overWhite;
     return html`<span class="pull" style="background: ${paint}; color: ${writingOn(card.ink.ink)}"
-      ><span class="visually-hidden">${counted(strokes, 'stroke')}</span>${strokes > 1 ? html`<span aria-hidden="true">${strokes}</span>` : nothing}</span
+      ><span class="visually-hidden">${say.strokes(strokes)}</span>${strokes > 1 ? html`<span aria-hidden="true">${strokes}</span>` : nothing}</span
     >`;
   }
 
@@ -113,7 +114,7 @@ export class SetUpGrid extends LitElement {
     return html`<tr class="gap">
       <th scope="row">
         <span
-          >${newDay ? html`<span class="day" style="display: inline; padding: 0">Day ${time.day}</span>` : nothing}${newDay && wait !== null ? ': ' : nothing}${wait === null ? nothing : newDay ? wait : capital(wait)}</span
+          >${newDay ? html`<span class="day" style="display: inline; padding: 0">${say.day(time.day)}</span>` : nothing}${newDay && wait !== null ? ': ' : nothing}${wait === null ? nothing : newDay ? wait : capital(wait)}</span
         >
       </th>
       <td colspan=${columns}></td>
@@ -125,15 +126,19 @@ export class SetUpGrid extends LitElement {
     const grid = sheetGrid(plan, MOST_COLUMNS);
     const merged = grid.columns.some(wide);
     const starts = (at: number): boolean => at > 0 && entryAt(grid.columns, at - 1).recipe !== entryAt(grid.columns, at).recipe;
-    return html`<div class="scroller" role="region" aria-label="Set-up grid" tabindex="0">
+    return html`<div class="scroller" role="region" aria-label=${say.setUpGrid} tabindex="0">
       <table class=${grid.columns.length > WIDE_PLAN ? 'close' : ''}>
         <caption class="visually-hidden">
-          Set-ups in time, and the sheets each is pulled on
+          ${say.setUpsInTime}
         </caption>
         <thead>
           <tr>
             <th class="corner" rowspan="2" scope="col">
-              <span>${counted(plan.cards.length, 'set-up')}, ${minutesText(Math.round(workMinutes(plan)))} at the press${plan.sheets.some(({ number }) => extraUse(plan, number) !== null) ? '. P proof, O over.' : ''}</span>
+              <span>${say.setUpsAtPress(
+                plan.cards.length,
+                minutesText(Math.round(workMinutes(plan))),
+                plan.sheets.some(({ number }) => extraUse(plan, number) !== null),
+              )}</span>
             </th>
             ${grid.spans.map(({ recipe, columns }, at) => {
               const title = plan.recipes[recipe]?.title ?? '';
@@ -142,12 +147,12 @@ export class SetUpGrid extends LitElement {
                 <span class="title"><b>${recipeLetter(recipe)}</b> ${narrow ? html`<span class="visually-hidden">${title}</span>` : title}</span>
               </th>`;
             })}
-            ${this.hasTest ? html`<th class="starts test" scope="col" rowspan="2" title="Test sheet of the run: each set-up is tried on it first">test<br />${plan.testNumber ?? ''}</th>` : nothing}
+            ${this.hasTest ? html`<th class="starts test" scope="col" rowspan="2" title=${say.testSheetOfRun}>${say.test}<br />${plan.testNumber ?? ''}</th>` : nothing}
           </tr>
           <tr>
             ${grid.columns.map(
               (column, at) => html`<th scope="col" class="${starts(at) ? 'starts' : ''} ${wide(column) ? 'wide' : ''}">
-                <span class="visually-hidden">sheet </span>${rangesText(column.sheets)}${this.useOf(column)}
+                <span class="visually-hidden">${say.sheet} </span>${rangesText(column.sheets)}${this.useOf(column)}
               </th>`,
             )}
           </tr>
@@ -155,7 +160,7 @@ export class SetUpGrid extends LitElement {
         <tbody>
           ${plan.cards.map(
             (card, index) => html`${this.gaps(index, grid.columns.length + (this.hasTest ? 1 : 0))}
-              <tr class="${card.mount ? 'mount' : ''} ${this.done.has(index) ? 'done' : ''} ${index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
+              <tr class="${card.mount ? say.mount : ''} ${this.done.has(index) ? 'done' : ''} ${index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
                 <th scope="row">${this.head(card, index)}</th>
                 ${entryAt(grid.strokes, index).map(
                   (strokes, at) => html`<td class="${starts(at) ? 'starts' : ''} ${wide(entryAt(grid.columns, at)) ? 'wide' : ''}">
@@ -178,7 +183,7 @@ function wide(column: SheetColumn): boolean {
 /** '1 stroke'; '1 and 2 strokes' where its sheets are pulled with several counts. */
 function strokesOf({ strokes, instructions = [] }: SetUpCard): string {
   const counts = [...new Set([strokes, ...instructions.map((each) => each.strokes)])].sort((a, b) => a - b);
-  return counts.length === 1 ? counted(strokes, 'stroke') : `${listed(counts.map(String))} strokes`;
+  return counts.length === 1 ? say.strokes(strokes) : say.strokesCounts(listed(counts.map(String)));
 }
 
 declare global {

@@ -6,7 +6,7 @@ import { transferFound } from '../../../engine/log/feedback/transfer.ts';
 import type { PressSettings } from '../../../engine/project/types.ts';
 import { wholeFigures } from '../../../engine/visit/visit-figures.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/press/log.ts';
 
 /** A studio figure beside what the visit says of it, as it is shown and taken up. */
 interface Row {
@@ -27,7 +27,7 @@ function rowsOf(log: LogKeeper, press: PressSettings): Row[] {
   const rows: (Omit<Row, 'found'> & { found: FoundFigure | null })[] = [
     {
       key: 'pullsPerHour',
-      label: 'Pulls per hour, by the ticks',
+      label: say.pullsPerHourBy,
       unit: '/h',
       decimals: 0,
       scale: 1,
@@ -36,7 +36,7 @@ function rowsOf(log: LogKeeper, press: PressSettings): Row[] {
     },
     {
       key: 'transfer',
-      label: 'Ink that reaches the paper, by what was weighed',
+      label: say.inkThatReachesPaper,
       unit: '%',
       decimals: 0,
       scale: 100,
@@ -45,7 +45,7 @@ function rowsOf(log: LogKeeper, press: PressSettings): Row[] {
     },
     {
       key: 'registrationMm',
-      label: 'Register the table holds, by what was noted',
+      label: say.registerTableHoldsBy,
       unit: 'mm',
       decimals: 1,
       scale: 1,
@@ -64,17 +64,17 @@ export function foundFigures(log: LogKeeper, press: PressSettings, take: (change
   const rows = rowsOf(log, press);
   if (rows.length === 0) return nothing;
   return html`<section aria-labelledby="found">
-    <h2 id="found">What this visit says of the studio figures</h2>
-    <p class="soft small">The middle of what was found, set-up by set-up. Nothing changes until you take it up; then times and grams are worked out with it.</p>
-    <div class="scroll" role="group" tabindex="0" aria-label="Figures found">
+    <h2 id="found">${say.whatThisVisitSays}</h2>
+    <p class="soft small">${say.middleOfWhatWas}</p>
+    <div class="scroll" role="group" tabindex="0" aria-label=${say.figuresFound}>
       <table>
         <thead>
           <tr>
-            <th scope="col">Figure</th>
-            <th scope="col" class="number">Yours</th>
-            <th scope="col" class="number">Found</th>
-            <th scope="col">In</th>
-            <th scope="col">From, to</th>
+            <th scope="col">${say.figure}</th>
+            <th scope="col" class="number">${say.yours}</th>
+            <th scope="col" class="number">${say.found}</th>
+            <th scope="col">${say.in}</th>
+            <th scope="col">${say.fromTo}</th>
             <th></th>
           </tr>
         </thead>
@@ -98,15 +98,15 @@ function figureRow(
     <th scope="row">${label}</th>
     <td class="number">${text(yours)} ${unit}</td>
     <td class="number"><b>${text(found.value)} ${unit}</b></td>
-    <td>${counted(found.setUps, 'set-up')}</td>
-    <td>${text(found.least)} to ${text(found.most)} ${unit}</td>
+    <td>${say.setUps(found.setUps)}</td>
+    <td>${say.to(text(found.least), text(found.most))} ${unit}</td>
     <td>
       ${
         text(value) === text(yours)
-          ? 'as yours'
+          ? say.asYours
           : fits
-            ? html`<button @click=${() => take({ [key]: value })}>Take ${text(value)} ${unit}</button>`
-            : html`<span class="soft">no studio has that: look at what was ${key === 'transfer' ? 'weighed' : 'noted'}</span>`
+            ? html`<button @click=${() => take({ [key]: value })}>${say.take(text(value))} ${unit}</button>`
+            : html`<span class="soft">${say.noStudioHasThat(key === 'transfer')}</span>`
       }
     </td>
   </tr>`;

@@ -1,5 +1,6 @@
 import { html, nothing, type ReactiveController, type ReactiveControllerHost } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { say } from '../../words/en/press/log.ts';
 
 /** Keeps the screen lit while hands are wet with ink; the browser lets go when the page is hidden. */
 export class KeepAwake implements ReactiveController {
@@ -56,7 +57,7 @@ export function awakeBox(awake: KeepAwake) {
           type="checkbox"
           .checked=${live(awake.wanted)}
           @change=${(event: Event) => void awake.set((event.target as HTMLInputElement).checked)}
-        />Keep this screen awake</label
+        />${say.keepThisScreenAwake}</label
       >`
     : nothing;
 }

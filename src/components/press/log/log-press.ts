@@ -15,6 +15,7 @@ import '../../ui/log/log-sheet.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import type { LogSheet, PulledDifferently, SheetTalk } from '../../ui/log/log-sheet.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
+import { say } from '../../words/en/press/log.ts';
 import { pressNext } from '../next/press-next.ts';
 import type { PressVisit } from '../press-visit.ts';
 import { KeepAwake } from './keep-awake.ts';
@@ -22,11 +23,11 @@ import { logPressStyle } from './log-press-style.ts';
 import { pressFoot } from './press-foot.ts';
 import { pressFrame } from './press-frame.ts';
 import { pressPictures } from './press-pictures.ts';
-import type { SetUpNotes } from './set-up-notes.ts';
 import './set-up-notes.ts';
+import type { SetUpNotes } from './set-up-notes.ts';
 import { setUpTalk } from './set-up-talk.ts';
-import { otherInks, pulledOtherwise, sheetsTalk, sheetTalk } from './sheet-talk.ts';
 import './sheet-tiles.ts';
+import { otherInks, pulledOtherwise, sheetsTalk, sheetTalk } from './sheet-talk.ts';
 import { TickAsking } from './tick-asking.ts';
 
 /** How often the times until sheets are dry are looked at anew. */
@@ -166,10 +167,10 @@ export class LogPress extends LitElement {
     const done = setUpsDone(plan, ticks);
     return html`<div class="face">
       <header>
-        <h2>Set-up ${card.number} <span class="soft">of ${setUpsInAll(plan)}</span></h2>
-        <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>Back</button>
-        <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>Next</button>
-        <button @click=${() => this.dialog.close()}>Leave the press</button>
+        <h2>${say.setUp(card.number)} <span class="soft">${say.of(setUpsInAll(plan))}</span></h2>
+        <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>${say.back}</button>
+        <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>${say.next}</button>
+        <button @click=${() => this.dialog.close()}>${say.leavePress}</button>
       </header>
       ${pressFrame(this.made, card, { now: this.now(), note: () => this.note() })}
       <div class="take">
@@ -191,7 +192,7 @@ export class LogPress extends LitElement {
   }
 
   override render() {
-    return html`<dialog aria-label="At the press" @close=${this.close}>
+    return html`<dialog aria-label=${say.atPress} @close=${this.close}>
         ${this.open ? this.renderFace() : nothing}
       </dialog>
       <ps-log-sheet

@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { uncapital } from '../../../engine/base/language.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import { minutesLate } from '../../../engine/log/ticks/late.ts';
@@ -6,19 +7,16 @@ import { nextSetUp, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import { visitNow } from '../../../engine/log/visit-now.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
+import { say } from '../../words/en/press/log.ts';
 import { plannedAndNow } from '../../words/now-words.ts';
 import { listed, setUpTags } from '../../words/plan-words.ts';
 import { localTime } from './local-time.ts';
 
-function uncapital(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
-}
-
 /** How far the visit is behind its order: '25 min late', 'on time'; '' while nobody can know. */
 function lateWords(minutes: number | null): string {
   if (minutes === null) return '';
-  if (Math.abs(minutes) < 5) return 'On time';
-  return minutes > 0 ? `${minutesText(minutes)} late` : `${minutesText(-minutes)} ahead`;
+  if (Math.abs(minutes) < 5) return say.onTime;
+  return minutes > 0 ? say.late(minutesText(minutes)) : say.ahead(minutesText(-minutes));
 }
 
 /** Where the set-up stands, how late it is and what comes next: always in one place, so that no tile moves for it. */
@@ -46,17 +44,13 @@ export function pressFoot(
   const next = done.has(index) ? nextSetUp(plan, ticks) : index + 1;
   const after = all ? undefined : plan.cards[next];
   const time = plan.times[next];
-  const when = time === undefined ? '' : (now === null ? 'planned ' : '') + uncapital(plannedAndNow(plan, now, next));
+  const when = time === undefined ? '' : (now === null ? say.planned : '') + uncapital(plannedAndNow(plan, now, next));
   // A spoiled sheet has left: it is neither pulled nor waited for.
   const spoiled = new Set(log.sheets.filter((sheet) => sheet.spoiled).map(({ number }) => number));
   const there = card?.sheets.filter((sheet) => !spoiled.has(sheet)) ?? [];
   const pulled = there.filter((sheet) => card !== undefined && ticks.has(tickKey(card.number, sheet))).length;
   const late = lateWords(minutesLate(plan, ticks, visitNow(log.events, Date.now(), localTime)));
-  const stands = all
-    ? 'All set-ups are done.'
-    : done.has(index)
-      ? `Set-up ${card?.number} is done.`
-      : `${pulled} of ${there.length} pulled.`;
+  const stands = all ? say.allSetUpsAre : done.has(index) ? say.setUpIsDone(card?.number ?? '') : say.ofPulled(pulled, there.length);
   return html`<footer>
     <p class="stands" role="status">${stands}</p>
     <p class="late">${late}</p>
@@ -64,11 +58,11 @@ export function pressFoot(
       after === undefined
         ? nothing
         : html`<p class="next">
-          <span class="soft">Next</span> <b>${after.screen.key} ${after.screen.name}</b> in ${after.ink.key}<span class="soft when"
+          <span class="soft">${say.next}</span> ${say.inKey(html`<b>${after.screen.key} ${after.screen.name}</b>`, after.ink.key)}<span class="soft when"
             >${setUpTags(plan, next).length === 0 ? '' : `, ${listed(setUpTags(plan, next))}`}${time === undefined ? '' : `, ${when}`}</span
           >
         </p>`
     }
-    <button class=${done.has(index) ? 'main' : ''} ?disabled=${after === undefined} @click=${() => go(next)}>${after === undefined ? 'Nothing left' : `To set-up ${after.number}`}</button>
+    <button class=${done.has(index) ? 'main' : ''} ?disabled=${after === undefined} @click=${() => go(next)}>${after === undefined ? say.nothingLeft : say.toSetUp(after.number)}</button>
   </footer>`;
 }

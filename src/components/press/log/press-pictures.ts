@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { uncapital } from '../../../engine/base/language.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import { nextState } from '../../../engine/log/ticks/next-state.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
@@ -6,6 +7,7 @@ import type { Pull } from '../../../engine/stack/types.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
+import { say } from '../../words/en/press/log.ts';
 import { stateWords } from '../../words/log-words.ts';
 
 /** A sheet as it must look now, and as it will look after the next pull on it. */
@@ -20,9 +22,9 @@ export function pressPictures(
     ${printImage(pictures.of(recipe, pulls), name, shape)}
     <figcaption aria-live="polite">${words}</figcaption>
   </figure>`;
-  const then = next?.setUp === plan.cards[index]?.number ? 'After this set-up' : `After set-up ${next?.setUp ?? ''}`;
+  const then = next?.setUp === plan.cards[index]?.number ? say.afterThisSetUp : say.afterSetUp(next?.setUp ?? '');
   return html`<div class="pair">
-    ${figure(sheet.pulls, `Sheet ${sheet.number} as it must look now`, stateWords(sheet, recipe))}
-    ${next === null ? nothing : figure(next.pulls, `Sheet ${sheet.number}: ${then.toLowerCase()}`, `${then}.`)}
+    ${figure(sheet.pulls, say.sheetAsItMust(sheet.number), stateWords(sheet, recipe))}
+    ${next === null ? nothing : figure(next.pulls, say.sheet(sheet.number, uncapital(then)), `${then}.`)}
   </div>`;
 }

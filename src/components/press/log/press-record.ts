@@ -3,9 +3,9 @@ import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { digestOf, orderParts, RECORD_VERSION } from '../../keep/order-parts.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
+import { say } from '../../words/en/press/log.ts';
 
-const UNREADABLE =
-  'The pull order that was kept in this browser cannot be read, or is of another version; find it anew. What was logged at the press is in the Chest.';
+const UNREADABLE = say.pullOrderThatWas;
 
 /** A pull order and the visit that it belongs to, as the press left them. */
 export interface PressRecord {
@@ -81,6 +81,6 @@ export class PressKeeper {
 
   private write(parts: Record<string, unknown>): void {
     const saved = this.store.saver.savePress?.(parts);
-    saved?.catch(() => this.tell('The pull order could not be kept in this browser; print the pull sheet and tick on paper.'));
+    saved?.catch(() => this.tell(say.pullOrderCouldNot));
   }
 }

@@ -7,11 +7,12 @@ import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
 import { logSheetStyle } from '../../ui/log/log-sheet-style.ts';
+import { say } from '../../words/en/press/log.ts';
 import { gramsText } from '../../words/plan-words.ts';
 
 type Weighed = Extract<LogEvent, { kind: 'weighed' }>;
 
-const PROFILES: readonly string[] = ['square', 'rounded', 'bevelled'];
+const PROFILES: readonly string[] = [say.square, say.rounded, say.bevelled];
 
 /** A set-up to speak of. */
 export interface SetUpTalk {
@@ -78,8 +79,8 @@ export class SetUpNotes extends LitElement {
     const [before, after, used] = [this.number('before'), this.number('after'), this.number('used')];
     if (used !== undefined) return used;
     if (before === undefined && after === undefined) return null;
-    if (before === undefined || after === undefined) return 'Give the grams before and after, or what was used.';
-    return after > before ? 'The bucket cannot be heavier after than before; look at the two weights.' : before - after;
+    if (before === undefined || after === undefined) return say.giveGramsBeforeAnd;
+    return after > before ? say.bucketCannotBeHeavier : before - after;
   }
 
   private submit(event: Event, { card, on, noted }: SetUpTalk): void {
@@ -119,37 +120,37 @@ export class SetUpNotes extends LitElement {
     const { snapOffMm, shoreA, profile = '', angleDeg, registerMm } = noted?.how ?? {};
     const profiles = ['', ...new Set([...PROFILES, profile].filter((each) => each !== ''))];
     return html`<fieldset>
-      <legend>How the screen stands</legend>
-      ${this.field('snap-off', 'Snap-off, mm', snapOffMm, [50, 0.1])} ${this.field('shore', 'Squeegee hardness, Shore A', shoreA, [100, 1])}
+      <legend>${say.howScreenStands}</legend>
+      ${this.field('snap-off', say.snapOffMm, snapOffMm, [50, 0.1])} ${this.field('shore', say.squeegeeHardnessShore, shoreA, [100, 1])}
       <label class="stacked"
-        >Squeegee profile
+        >${say.squeegeeProfile}
         <select name="profile">
-          ${profiles.map((each) => html`<option value=${each} ?selected=${each === profile}>${each === '' ? 'not noted' : each}</option>`)}
+          ${profiles.map((each) => html`<option value=${each} ?selected=${each === profile}>${each === '' ? say.notNoted : each}</option>`)}
         </select></label
       >
-      ${this.field('angle', 'Squeegee angle, degrees', angleDeg, [90, 1])} ${this.field('register', 'Register reached at the worst, mm', registerMm, [100, 0.1])}
-      <label class="stacked">Note <input name="note" type="text" maxlength="4000" .value=${noted?.note ?? ''} /></label>
+      ${this.field('angle', say.squeegeeAngleDegrees, angleDeg, [90, 1])} ${this.field('register', say.registerReachedAtWorst, registerMm, [100, 0.1])}
+      <label class="stacked">${say.note} <input name="note" type="text" maxlength="4000" .value=${noted?.note ?? ''} /></label>
     </fieldset>`;
   }
 
   private ink({ card, plannedG, on, weighed }: SetUpTalk) {
     return html`<fieldset>
-        <legend>${card.ink.key} used in this set-up, with what stays in the screen; planned on its sheets ${gramsText(plannedG)} g</legend>
+        <legend>${say.usedInThisSet(card.ink.key, gramsText(plannedG))}</legend>
         ${
           on.length === 0
-            ? html`<p class="soft">Tick what was pulled first: the grams are measured against it.</p>`
-            : html`${this.field('before', 'Bucket before, g', undefined, [100_000, 0.1])} ${this.field('after', 'Bucket after, g', undefined, [100_000, 0.1])}
-              ${this.field('used', 'or used, g', undefined, [100_000, 0.1])}`
+            ? html`<p class="soft">${say.tickWhatWasPulled}</p>`
+            : html`${this.field('before', say.bucketBeforeG, undefined, [100_000, 0.1])} ${this.field('after', say.bucketAfterG, undefined, [100_000, 0.1])}
+              ${this.field('used', say.orUsedG, undefined, [100_000, 0.1])}`
         }
       </fieldset>
       ${
         weighed.length === 0
           ? nothing
-          : html`<ul aria-label="Weighed in this set-up">
+          : html`<ul aria-label=${say.weighedInThisSet}>
             ${weighed.map(
               ({ id, grams, on: pulls }) => html`<li>
-                <span>${gramsText(grams)} g, for ${pulls.length === 1 ? '1 pull' : `${pulls.length} pulls`}</span>
-                <button type="button" @click=${() => this.happened([{ kind: 'undone', sheet: 0, event: id }])}>Undo</button>
+                <span>${say.gFor(gramsText(grams), pulls.length === 1 ? say.n1Pull : say.pulls(pulls.length))}</span>
+                <button type="button" @click=${() => this.happened([{ kind: 'undone', sheet: 0, event: id }])}>${say.undo}</button>
               </li>`,
             )}
           </ul>`
@@ -158,14 +159,14 @@ export class SetUpNotes extends LitElement {
 
   override render() {
     const { talk } = this;
-    const heading = talk === null ? '' : `Set-up ${talk.card.number}`;
+    const heading = talk === null ? '' : say.setUp(talk.card.number);
     return dialogBox(
       { heading, closable: true, onClose: () => (this.open = false) },
       !this.open || talk === null
         ? nothing
         : html`<form @submit=${(event: Event) => this.submit(event, talk)}>
             ${this.standing(talk)} ${this.ink(talk)} ${this.complaint === '' ? nothing : html`<p class="warn" role="alert">${this.complaint}</p>`}
-            <div class="buttons"><button class="main" type="submit">Keep in the log</button></div>
+            <div class="buttons"><button class="main" type="submit">${say.keepInLog}</button></div>
           </form>`,
     );
   }

@@ -8,6 +8,7 @@ import type { Recipe } from '../../../engine/recipe/types.ts';
 import { inkText } from '../../../engine/visit/registry.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { SheetTalk } from '../../ui/log/log-sheet.ts';
+import { say } from '../../words/en/press/log.ts';
 import { pullInWords } from '../../words/log-words.ts';
 import { listed } from '../../words/plan-words.ts';
 
@@ -46,8 +47,8 @@ function overFor(
   const [number] = oversFor(sheet, sheets, here, recipes);
   const over = sheets.find((each) => each.number === number);
   if (over === undefined) return null;
-  const of = over.recipe === sheet.recipe ? '' : ` of ${entryAt(recipes, over.recipe).title}`;
-  return { number: over.number, words: `${over.use === 'proof' ? 'proof' : 'over'} ${over.number}${of}` };
+  const of = over.recipe === sheet.recipe ? '' : say.ofTitle(entryAt(recipes, over.recipe).title);
+  return { number: over.number, words: say.proof(over.use === 'proof', over.number, of) };
 }
 
 /** The same of several sheets of a set-up at once, those first chosen that are not pulled yet; null where all are spoiled. */

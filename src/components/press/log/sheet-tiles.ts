@@ -10,12 +10,13 @@ import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import { doubtShort } from '../../words/doubt-words.ts';
+import { say } from '../../words/en/press/log.ts';
 import { dryingWords, momentText, stillWetWords, wetBesideWords } from '../../words/log-words.ts';
 import { recipeLetter } from '../../words/plan-words.ts';
 import { sheetTilesStyle } from './sheet-tiles-style.ts';
 import { testTile } from './test-tile.ts';
-import type { TickAnswer, TickAsking } from './tick-asking.ts';
 import './tick-question.ts';
+import type { TickAnswer, TickAsking } from './tick-asking.ts';
 
 /** More sheets of a recipe than this stand in a row that is wide enough for what is said of all. */
 const MANY = 4;
@@ -71,13 +72,13 @@ export class SheetTiles extends LitElement {
   /** On a tile: that it went otherwise, what the sheet waits for, or when its own film is dry. */
   private line(sheet: SheetAsPulled, on: boolean): { words: string; warns: boolean } {
     if (sheet.spoiled) return { words: '', warns: false };
-    if (on && this.otherwise(sheet)) return { words: 'differently', warns: false };
+    if (on && this.otherwise(sheet)) return { words: say.differently, warns: false };
     const doubt = on ? '' : doubtShort(this.asking.doubts(this.card, [sheet.number]), this.log.recipes);
     if (doubt !== '') return { words: doubt, warns: true };
     const now = Date.now();
     const [wet] = wetSheets([sheet], this.log.recipes, now);
     const when = wet === undefined || wet.dryMs <= now ? '' : momentText(wet.dryMs);
-    return { words: when === '' ? '' : on ? `dry at ${when}` : `wet beside, ${when}`, warns: false };
+    return { words: when === '' ? '' : on ? say.dryAt(when) : say.wetBeside(when), warns: false };
   }
 
   private otherwise(sheet: SheetAsPulled): boolean {
@@ -98,15 +99,15 @@ export class SheetTiles extends LitElement {
         role="checkbox"
         data-where=${where}
         aria-checked=${on && !sheet.spoiled ? 'true' : 'false'}
-        aria-label="Sheet ${number} pulled${differs ? ' differently' : ''}${use === '' ? '' : `, ${use}`}"
+        aria-label=${say.sheetPulledDifferently(number, differs, use === '' ? '' : `, ${use}`)}
         ?disabled=${sheet.spoiled}
         @click=${() => this.tick([number], !on, where)}
       >
         ${use === '' ? nothing : html`<span class="use">${use}</span>`}
-        <span>${number}${sheet.spoiled ? html` <small>spoiled</small>` : html`<span class="mark" aria-hidden="true">${differs ? '≠' : on ? '✓' : ''}</span>`}</span>
+        <span>${number}${sheet.spoiled ? html` <small>${say.spoiled}</small>` : html`<span class="mark" aria-hidden="true">${differs ? '≠' : on ? '✓' : ''}</span>`}</span>
         <small class=${line.warns ? 'warn' : ''}>${line.words}</small>
       </button>
-      <button class="more" aria-label="Pulled differently, sheet ${number}" @click=${() => this.speak([number])}>Pulled differently…</button>
+      <button class="more" aria-label=${say.pulledDifferentlySheet(number)} @click=${() => this.speak([number])}>${say.pulledDifferently}</button>
       ${this.question(where)}
     </li>`;
   }
@@ -117,7 +118,7 @@ export class SheetTiles extends LitElement {
     const left = good.filter((number) => !this.ticked(number));
     const where = `all ${state.sheets.join()}`;
     return html`<section class=${state.sheets.length > MANY ? 'many' : ''} aria-label=${words} style=${`--tiles: ${state.sheets.length}`}>
-      <h3>${words}${state.prints.length > 1 ? html` <span class="soft">${state.prints.length} pulls each</span>` : nothing}</h3>
+      <h3>${words}${state.prints.length > 1 ? html` <span class="soft">${say.pullsEach(state.prints.length)}</span>` : nothing}</h3>
       <ul class="sheets">
         ${state.sheets.map((number) => this.tile(number))}
       </ul>
@@ -126,9 +127,9 @@ export class SheetTiles extends LitElement {
           ? nothing
           : html`<div class="all">
             <button data-where=${where} ?disabled=${left.length === 0} @click=${() => this.tick(left, true, where)}>
-              ${left.length === 0 ? `All ${good.length} are pulled` : left.length === good.length ? `All ${left.length} pulled` : `The other ${left.length} pulled`}
+              ${left.length === 0 ? say.allArePulled(good.length) : left.length === good.length ? say.allPulled(left.length) : say.otherPulled(left.length)}
             </button>
-            <button aria-label="Several differently…, sheets of ${words}" @click=${() => this.speak(state.sheets)}>Several differently…</button>
+            <button aria-label=${say.severalDifferentlySheetsOf(words)} @click=${() => this.speak(state.sheets)}>${say.severalDifferently}</button>
             ${this.question(where)}
           </div>`
       }
@@ -143,7 +144,7 @@ export class SheetTiles extends LitElement {
     const where = 'all of the set-up';
     return html`<div class="all">
       <button data-where=${where} ?disabled=${left.length === 0} @click=${() => this.tick(left, true, where)}>
-        ${left.length === 0 ? `All ${sheets.length} of the set-up are pulled` : `${left.length === sheets.length ? 'All' : 'The other'} ${left.length} of the set-up pulled`}
+        ${left.length === 0 ? say.allOfSetUp(sheets.length) : say.allOfSetUpPulled(left.length === sheets.length, left.length)}
       </button>
       ${this.question(where)}
     </div>`;

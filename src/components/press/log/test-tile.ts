@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { exchangedTest, tickedTest, triedIn } from '../../../engine/log/test-sheet.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
+import { say } from '../../words/en/press/log.ts';
 import { momentText } from '../../words/log-words.ts';
 import { testName } from '../../words/supply-words.ts';
 
@@ -19,12 +20,12 @@ export function testTile(card: SetUpCard, log: LogKeeper) {
     @click=${() => void log.add(tickedTest(card, test, recipes, !on))}
   >
     <b>${testName(test)}</b>
-    <span>${on ? `tried at ${momentText(tried.atMs)}` : `try the pull of sheet ${card.test.sheet} on it first`}</span>
+    <span>${on ? say.triedAt(momentText(tried.atMs)) : say.tryPullOfSheet(card.test.sheet)}</span>
     <span class="mark" aria-hidden="true">${on ? '✓' : ''}</span>
   </button>
   ${
     torn.length > 0 && here.length === 0
-      ? html`<button class="torn" @click=${() => void log.add(exchangedTest(test, false))}>Not torn after all</button>`
-      : html`<button class="torn" @click=${() => void log.add(exchangedTest(test, true))}>Torn: take a fresh one</button>`
+      ? html`<button class="torn" @click=${() => void log.add(exchangedTest(test, false))}>${say.notTornAfterAll}</button>`
+      : html`<button class="torn" @click=${() => void log.add(exchangedTest(test, true))}>${say.tornTakeFreshOne}</button>`
   }</div>`;
 }

@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { rangesText } from '../../../engine/base/words.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { say } from '../../words/en/press/log.ts';
 import type { TickAnswer, TickQuestion } from './tick-asking.ts';
 
 /** The foot of the press stays in view and would lie over what is asked. */
@@ -77,14 +78,14 @@ export class TickQuestionBox extends LitElement {
     this.setAttribute('aria-label', words.join(' '));
     return html`${words.map((each) => html`<p>${each}</p>`)}
       <div @keydown=${this.onKey}>
-        <button class="main" @click=${() => this.answer('none')}>Not pulled yet</button>
+        <button class="main" @click=${() => this.answer('none')}>${say.notPulledYet}</button>
         ${
           sure.length === 0
             ? nothing
-            : html`<button @click=${() => this.answer('sure')}>Only ${sure.length === 1 ? 'sheet' : 'sheets'} ${rangesText(sure)}</button>`
+            : html`<button @click=${() => this.answer('sure')}>${say.onlySheets(sure.length)} ${rangesText(sure)}</button>`
         }
-        <button @click=${() => this.answer('all')}>Pulled all the same</button>
-        ${onlyWet ? html`<button @click=${() => this.answer('quiet')}>Pulled, and ask no more about drying</button>` : nothing}
+        <button @click=${() => this.answer('all')}>${say.pulledAllSame}</button>
+        ${onlyWet ? html`<button @click=${() => this.answer('quiet')}>${say.pulledAndAskNo}</button>` : nothing}
       </div>`;
   }
 }

@@ -5,6 +5,7 @@ import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { AppStore } from '../../app-store.ts';
 import { newId } from '../../ui/new-id.ts';
+import { say } from '../../words/en/press/next.ts';
 import type { PressVisit } from '../press-visit.ts';
 
 /** Sheets that go on as was chosen at the press. */
@@ -33,7 +34,7 @@ export async function goOn(visit: PressVisit, store: AppStore, going: GoOn): Pro
   const entries = log.events.filter(({ id, kind }) => kind === 'goes-on' && !known.has(id));
   await run.start(visit.restInput());
   const numbers = rangesText([...going.numbers].sort((a, b) => a - b));
-  const words = `let ${going.numbers.length === 1 ? 'sheet' : 'sheets'} ${numbers} go on in another way`;
+  const words = say.letSheetsGoOn(going.numbers.length, numbers);
   store.did(words, () => {
     const undone = entries.map(({ id, sheet }): Happening => ({ kind: 'undone', sheet, event: id }));
     visit.goBack(before, head);

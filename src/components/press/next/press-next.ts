@@ -4,10 +4,11 @@ import type { AppStore } from '../../app-store.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import '../../ui/next/next-button.ts';
 import type { NextChoice } from '../../ui/next/what-next.ts';
+import { say } from '../../words/en/press/next.ts';
 import type { PressVisit } from '../press-visit.ts';
 import { type GoOn, goOn } from './go-on.ts';
-import { goOnOf, sheetNext } from './sheet-next.ts';
 import './takers.ts';
+import { goOnOf, sheetNext } from './sheet-next.ts';
 
 interface SheetAtHand {
   store: AppStore;
@@ -22,10 +23,10 @@ interface AtPress extends SheetAtHand {
 }
 
 /** A button that asks what could follow on a sheet. @param label what it says; by itself it names the sheet */
-export function nextOnSheet({ store, visit, log, number }: SheetAtHand, label = `What next for sheet ${number}?`) {
+export function nextOnSheet({ store, visit, log, number }: SheetAtHand, label = say.whatNextForSheet(number)) {
   return html`<ps-next
     .label=${label}
-    .of=${`sheet ${number}`}
+    .of=${say.sheet(number)}
     .sheetOf=${() => sheetNext(store, log, number)}
     @take=${({ detail }: CustomEvent<NextChoice>) => void goOn(visit, store, goOnOf(detail, log, number))}
   ></ps-next>`;

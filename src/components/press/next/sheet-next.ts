@@ -12,6 +12,7 @@ import type { AppStore } from '../../app-store.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import { aimsOf } from '../../ui/next/next-sheets.ts';
 import type { NextChoice, NextSheet } from '../../ui/next/what-next.ts';
+import { say } from '../../words/en/press/next.ts';
 import type { GoOn } from './go-on.ts';
 
 /** Screens of the drawer that are made, and its inks: what may be fetched to the press. */
@@ -21,11 +22,11 @@ function drawerMade({ drawer, frames }: Pick<Project, 'drawer' | 'frames'>): Stu
 
 /** Why nothing can follow on a sheet, in a sentence; undefined when something can. */
 function refusal({ number, spoiled }: SheetAsPulled, { head, events, pairs }: LogKeeper): string | undefined {
-  if (spoiled) return `Sheet ${number} is spoiled; choose another sheet to go on with.`;
+  if (spoiled) return say.sheetIsSpoiledChoose(number);
   if (head === null) return undefined;
-  const own = new Set(events.filter((event) => event.sheet === number).map(({ id }) => `event ${id}`));
+  const own = new Set(events.filter((event) => event.sheet === number).map(({ id }) => say.event(id)));
   const wrong = checkLog(head, events, pairs).find(({ where = '' }) => own.has(where));
-  return wrong === undefined ? undefined : `What is on it is not certain. ${wrong.message}`;
+  return wrong === undefined ? undefined : say.whatIsOnIt(wrong.message);
 }
 
 /** A sheet of the log as one that something is to follow on: as it was pulled, with all that the visit has. */
@@ -41,22 +42,20 @@ export function sheetNext(store: AppStore, log: LogKeeper, number: number): Next
   const others = log.recipes.filter((each) => each !== recipe);
   const planned = { name: recipe.title, pulls: recipe.pulls, studio: studioOfRecipe(recipe) };
   return {
-    name: `Sheet ${number}, ${sheet.pulls.length} down`,
+    name: say.sheetDown(number, sheet.pulls.length),
     pulls: sheet.pulls,
     workshop: workshopOf(recipe, others, drawerMade(project)),
-    aims: [{ ...planned, name: `${recipe.title}, as it was planned` }, ...aimsOf(project)],
-    take: 'Let it go on so',
-    note: `The order of the rest is planned anew with it${left > 0 ? '; what was planned for the sheet falls away unless it is to follow' : ''}. One undo takes it back.`,
+    aims: [{ ...planned, name: say.asItWasPlanned(recipe.title) }, ...aimsOf(project)],
+    take: say.letItGoOn,
+    note: say.orderOfRestIs(left > 0),
     relative,
     options: [
-      ...(left > 0
-        ? [{ name: 'planned', label: left === 1 ? 'Then the pull that was planned' : `Then the ${left} pulls that were planned` }]
-        : []),
+      ...(left > 0 ? [{ name: 'planned', label: left === 1 ? say.thenPullThatWas : say.thenPullsThatWere(left) }] : []),
       ...(alike.length > 0
         ? [
             {
               name: 'alike',
-              label: `${alike.length === 1 ? 'Sheet' : 'Sheets'} ${rangesText(alike)} too, with the same on ${alike.length === 1 ? 'it' : 'them'}`,
+              label: say.sheetsTooWithSame(alike.length, rangesText(alike)),
             },
           ]
         : []),

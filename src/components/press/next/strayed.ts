@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { rangesText } from '../../../engine/base/words.ts';
+import { say } from '../../words/en/press/next.ts';
 import type { PressVisit } from '../press-visit.ts';
 
 /** Numbers of sheets that go on in another way than an order says, as after an undo or on another device. */
@@ -19,9 +20,9 @@ function strayed({ made, log }: PressVisit): number[] {
 export function strayedLine(visit: PressVisit) {
   const numbers = visit.run.running || visit.log.events.length === 0 ? [] : strayed(visit);
   if (numbers.length === 0) return nothing;
-  const sheets = `${numbers.length === 1 ? 'Sheet' : 'Sheets'} ${rangesText(numbers)}`;
+  const sheets = say.sheets(numbers.length, rangesText(numbers));
   return html`<p class="stale">
-    ${sheets} ${numbers.length === 1 ? 'goes' : 'go'} on in another way than this order says.
-    <button @click=${() => visit.findRest()}>Plan the rest</button>
+    ${say.goOnInAnother(sheets, numbers.length)}
+    <button @click=${() => visit.findRest()}>${say.planRest}</button>
   </p>`;
 }

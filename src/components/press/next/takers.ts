@@ -13,9 +13,9 @@ import '../../ui/kit/progress.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import { onwardWords } from '../../ui/next/next-words.ts';
 import '../../ui/print/picture-view.ts';
-import { counted } from '../../ui/words.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/press/next.ts';
 import { momentText } from '../../words/log-words.ts';
 import { type GoOn, goOnHappenings } from './go-on.ts';
 import { pullOfCard, ranked, type TakerOrder, type TakerRow, takerRows, wetUntil } from './taker-rows.ts';
@@ -24,9 +24,9 @@ import { type WhatIf, whatIf, whatIfWords } from './what-if.ts';
 
 const HEIGHT_PX = 240;
 const ORDERS: readonly (readonly [TakerOrder, string])[] = [
-  ['change', 'that it changes most'],
-  ['softer', 'that it softens most'],
-  ['sharper', 'that it sharpens most'],
+  ['change', say.thatItChangesMost],
+  ['softer', say.thatItSoftensMost],
+  ['sharper', say.thatItSharpensMost],
 ];
 
 /**
@@ -93,48 +93,48 @@ export class Takers extends LitElement {
   private row(row: TakerRow, { before, after, now, next, widthPx, heightPx }: Taken) {
     const { numbers, sheet, recipe } = row;
     const wet = wetUntil(row, this.log, Date.now());
-    const name = `${numbers.length === 1 ? 'Sheet' : 'Sheets'} ${rangesText(numbers)}`;
+    const name = say.sheets(numbers.length, rangesText(numbers));
     return html`<li>
       <label>
-        <input type="checkbox" aria-label="${name} take it" .checked=${this.chosen.has(row)} @change=${() => this.choose(row)} />
-        <ps-picture .picture=${{ widthPx, heightPx, pixels: before }} label="${name} now"></ps-picture>
-        <ps-picture .picture=${{ widthPx, heightPx, pixels: after }} label="${name} with it"></ps-picture>
-        <span class="words"><b>${name}</b> <span class="soft">${recipe.title}, ${sheet.pulls.length === 0 ? 'bare' : `${counted(sheet.pulls.length, 'pull')} down`}</span><br />${onwardWords(now, next)}${wet === 0 ? nothing : html`<br /><span class="warn">too wet to print over until ${momentText(wet)}</span>`}</span>
+        <input type="checkbox" aria-label=${say.takeIt(name)} .checked=${this.chosen.has(row)} @change=${() => this.choose(row)} />
+        <ps-picture .picture=${{ widthPx, heightPx, pixels: before }} label=${say.now(name)}></ps-picture>
+        <ps-picture .picture=${{ widthPx, heightPx, pixels: after }} label=${say.withIt(name)}></ps-picture>
+        <span class="words"><b>${name}</b> <span class="soft">${recipe.title}, ${sheet.pulls.length === 0 ? say.bare : say.pullsDown(sheet.pulls.length)}</span><br />${onwardWords(now, next)}${wet === 0 ? nothing : html`<br /><span class="warn">${say.tooWetToPrint(momentText(wet))}</span>`}</span>
       </label>
     </li>`;
   }
 
   private foot() {
     const { trial, going } = this;
-    const told = trial.found === null ? 'What was planned for the sheets follows after it.' : whatIfWords(trial.found);
+    const told = trial.found === null ? say.whatWasPlannedFor : whatIfWords(trial.found);
     return html`<div class="buttons">
       ${
         trial.running
-          ? html`<ps-progress label="Planning" words="Planning what is left with it…" stop="Stop planning" .value=${trial.progress} @stop=${() => trial.stop()}></ps-progress>`
+          ? html`<ps-progress label=${say.planning} words=${say.planningWhatIsLeft} stop=${say.stopPlanning} .value=${trial.progress} @stop=${() => trial.stop()}></ps-progress>`
           : html`<p role="status">${trial.failure === '' ? told : trial.failure}</p>`
       }
-      <button type="button" ?disabled=${going === null || trial.running} @click=${this.tryOut}>What it does to the rest</button>
-      <button class="main" type="submit" ?disabled=${going === null}>${going === null ? 'Let sheets take it' : `Let ${going.numbers.length === 1 ? 'sheet' : 'sheets'} ${rangesText(going.numbers)} take it`}</button>
+      <button type="button" ?disabled=${going === null || trial.running} @click=${this.tryOut}>${say.whatItDoesTo}</button>
+      <button class="main" type="submit" ?disabled=${going === null}>${going === null ? say.letSheetsTakeIt : say.letSheetsTakeItNumbers(going.numbers.length, rangesText(going.numbers))}</button>
     </div>`;
   }
 
   private content() {
     const { work, rows } = this;
     const { found } = work;
-    if (rows.length === 0) return html`<p>Every sheet that is not spoiled is pulled in this set-up already.</p>`;
+    if (rows.length === 0) return html`<p>${say.everySheetThatIs}</p>`;
     return html`<div class="line">
-        <label>Those first <select @change=${(event: Event) => (this.by = (event.target as HTMLSelectElement).value as TakerOrder)}>
+        <label>${say.thoseFirst} <select @change=${(event: Event) => (this.by = (event.target as HTMLSelectElement).value as TakerOrder)}>
           ${ORDERS.map(([by, label]) => html`<option value=${by} ?selected=${by === this.by}>${label}</option>`)}
         </select></label>
-        <span class="soft small">Now and with it, side by side; sheets with the same on them stand together.</span>
+        <span class="soft small">${say.nowAndWithIt}</span>
       </div>
-      ${work.running ? html`<ps-progress label="Looking" words="Trying it on each sheet…" stop="Stop looking" .value=${work.progress} @stop=${() => work.stop()}></ps-progress>` : nothing}
+      ${work.running ? html`<ps-progress label=${say.looking} words=${say.tryingItOnEach} stop=${say.stopLooking} .value=${work.progress} @stop=${() => work.stop()}></ps-progress>` : nothing}
       ${workFailure(work)}
       ${
         found === null
           ? nothing
           : html`<form @submit=${this.submit}>
-            <ul aria-label="Sheets that could take it">${ranked(found, this.by).map((at) => this.row(entryAt(rows, at), entryAt(found, at)))}</ul>
+            <ul aria-label=${say.sheetsThatCouldTake}>${ranked(found, this.by).map((at) => this.row(entryAt(rows, at), entryAt(found, at)))}</ul>
             ${this.foot()}
           </form>`
       }`;
@@ -148,8 +148,8 @@ export class Takers extends LitElement {
 
   override render() {
     const { card } = this;
-    const heading = `Which sheets would take screen ${card.screen.key} in ${card.ink.key}?`;
-    return html`<button @click=${this.show}>Which other sheets would take it?</button>
+    const heading = say.whichSheetsWouldTake(card.screen.key, card.ink.key);
+    return html`<button @click=${this.show}>${say.whichOtherSheetsWould}</button>
       ${dialogBox({ heading, closable: true, onClose: () => this.close() }, this.open ? this.content() : nothing)}`;
   }
 }

@@ -1,3 +1,4 @@
+import { numberLocale } from '../../../engine/base/language.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import { recipesAsPulled, sheetsAsPulled } from '../../../engine/log/as-pulled.ts';
 import type { RestInput } from '../../../engine/log/rest.ts';
@@ -6,7 +7,7 @@ import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import type { JobControl } from '../../../workers/client/job-control.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/press/next.ts';
 import { wallClock } from '../../words/plan-words.ts';
 
 /** Work allowed for each of the two orders that are compared, ms of a common machine. */
@@ -57,7 +58,7 @@ export async function whatIf(
 
 function more(difference: number, words: (amount: number) => string, same: string): string {
   if (difference === 0) return same;
-  return `${words(Math.abs(difference))} ${difference > 0 ? 'more' : 'less'}`;
+  return say.more(words(Math.abs(difference)), difference > 0);
 }
 
 /** Time that the press is worked at, minutes; waiting is not. */
@@ -74,11 +75,13 @@ function grams({ inks }: PressPlan): number {
 export function whatIfWords({ before, after }: WhatIf): string {
   const setUps = after.cards.length - before.cards.length;
   const parts = [
-    setUps === 0
-      ? `${counted(after.cards.length, 'set-up')}, as before`
-      : `${counted(after.cards.length, 'set-up')}, ${more(setUps, String, '')}`,
-    `${more(workedMinutes(after) - workedMinutes(before), minutesText, 'no longer')} at the press, done on day ${after.ends.day} at ${wallClock(after, after.ends.minute)}`,
-    `${more(grams(after) - grams(before), (amount) => `${amount.toLocaleString('en')} g`, 'no more')} ink`,
+    setUps === 0 ? say.setUpsAsBefore(after.cards.length) : say.setUps(after.cards.length, more(setUps, String, '')),
+    say.atPressDoneOn(
+      more(workedMinutes(after) - workedMinutes(before), minutesText, say.noLonger),
+      after.ends.day,
+      wallClock(after, after.ends.minute),
+    ),
+    say.ink(more(grams(after) - grams(before), (amount) => `${amount.toLocaleString(numberLocale())} g`, say.noMore)),
   ];
-  return `What is left then: ${parts.join('; ')}.`;
+  return say.whatIsLeftThen(parts.join('; '));
 }

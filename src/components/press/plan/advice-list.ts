@@ -14,16 +14,16 @@ import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../../ui/kit/progress.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
-import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/press/plan.ts';
 import { adviceStyle } from './advice-style.ts';
 import { adviceWords, changeWords, savedWords } from './advice-words.ts';
 
 const GOALS: readonly { goal: AdviceGoal; words: string }[] = [
-  { goal: 'mounts', words: 'fewest screen mounts' },
-  { goal: 'setUps', words: 'fewest set-ups' },
-  { goal: 'days', words: 'fewest days and hours' },
-  { goal: 'inks', words: 'fewest inks on one day' },
+  { goal: 'mounts', words: say.fewestScreenMounts },
+  { goal: 'setUps', words: say.fewestSetUps },
+  { goal: 'days', words: say.fewestDaysAndHours },
+  { goal: 'inks', words: say.fewestInksOnOne },
 ];
 
 /**
@@ -88,9 +88,9 @@ export class AdviceList extends LitElement {
     const is = entryAt(input.runs, most.run).recipe;
     const shape = was.paper.widthMm / was.paper.heightMm;
     return html`<div class="pair">
-      ${printImage(this.pictures.of(was, was.pulls), `${was.title} as it is`, shape)}
+      ${printImage(this.pictures.of(was, was.pulls), say.asItIs(was.title), shape)}
       <span aria-hidden="true">→</span>
-      ${printImage(this.pictures.of(is, is.pulls), `${was.title} as it would be`, shape)}
+      ${printImage(this.pictures.of(is, is.pulls), say.asItWouldBe(was.title), shape)}
     </div>`;
   }
 
@@ -109,9 +109,9 @@ export class AdviceList extends LitElement {
     const advice: Advice = { edits: [], input: made.input, plan: standing, figures, changes: [], deltaE: 0 };
     return html`<div class="ask">
       <p>
-        Planned anew, the visit as it stands comes to ${savedWords(was, this.asItStands)} at best. What is below is measured against that.
+        ${say.plannedAnewVisitAs(savedWords(was, this.asItStands))}
       </p>
-      ${isLess(figures, was) ? this.doIt(advice, 'Take the better order') : nothing}
+      ${isLess(figures, was) ? this.doIt(advice, say.takeBetterOrder) : nothing}
     </div>`;
   }
 
@@ -129,7 +129,7 @@ export class AdviceList extends LitElement {
         <p class="soft small">${changeWords(advice, made)}</p>
       </div>
       ${this.pair(advice)}
-      ${this.doIt(advice, 'Do it', `${words}: do it`)}
+      ${this.doIt(advice, say.doIt, say.doItWords(words))}
     </li>`;
   }
 
@@ -138,14 +138,14 @@ export class AdviceList extends LitElement {
     const { runs } = this.made.input;
     const most = (runs[this.run]?.sheets ?? 1) - 1;
     return html`<div class="ask fewer">
-      <ps-number label="Sheets fewer" whole min="1" max=${Math.max(1, most)} .value=${Math.min(this.fewer, Math.max(1, most))} @pick=${(event: NumberPick) => (this.fewer = event.detail)}></ps-number>
+      <ps-number label=${say.sheetsFewer} whole min="1" max=${Math.max(1, most)} .value=${Math.min(this.fewer, Math.max(1, most))} @pick=${(event: NumberPick) => (this.fewer = event.detail)}></ps-number>
       <label
-        >of
-        <select aria-label="Recipe of which fewer sheets are tried" @change=${(event: Event) => (this.run = Number((event.target as HTMLSelectElement).value))}>
-          ${runs.map(({ recipe, sheets }, run) => html`<option value=${run} ?selected=${run === this.run}>${recipe.title}, ${counted(sheets, 'sheet')}</option>`)}
+        >${say.of}
+        <select aria-label=${say.recipeOfWhichFewer} @change=${(event: Event) => (this.run = Number((event.target as HTMLSelectElement).value))}>
+          ${runs.map(({ recipe, sheets }, run) => html`<option value=${run} ?selected=${run === this.run}>${say.sheets(recipe.title, sheets)}</option>`)}
         </select></label
       >
-      <button ?disabled=${most < 1 || this.work.running} @click=${() => this.look([{ kind: 'sheets', run: this.run, fewer: Math.min(this.fewer, most) }])}>Plan with fewer</button>
+      <button ?disabled=${most < 1 || this.work.running} @click=${() => this.look([{ kind: 'sheets', run: this.run, fewer: Math.min(this.fewer, most) }])}>${say.planWithFewer}</button>
     </div>`;
   }
 
@@ -153,30 +153,29 @@ export class AdviceList extends LitElement {
     const { running, failure, progress } = this.work;
     if (failure !== '') return html`<p class="soft">${failure}</p>`;
     const sorted = bestFirst(this.found, this.asItStands, this.goal);
-    const words =
-      sorted.length === 0 ? 'Nothing better was found.' : `Found ${counted(sorted.length, 'way')}, the most for the least change first.`;
+    const words = sorted.length === 0 ? say.nothingBetterWasFound : say.foundWaysMostFor(sorted.length);
     return html`${
       running
-        ? html`<div class="ask"><ps-progress label="Planning what could be changed" words="${Math.round(100 * progress)} %" .value=${progress} @stop=${() => this.work.stop()}></ps-progress></div>`
+        ? html`<div class="ask"><ps-progress label=${say.planningWhatCouldBe} words="${Math.round(100 * progress)} %" .value=${progress} @stop=${() => this.work.stop()}></ps-progress></div>`
         : html`<p class="soft" role="status">${words}</p>`
     }
       ${this.again()}
-      <ol aria-label="Advice">
+      <ol aria-label=${say.advice}>
         ${sorted.map((advice) => this.row(advice))}
       </ol>`;
   }
 
   override render() {
-    return html`<h2>What a printer would change</h2>
-      <p class="soft small">Each way is planned anew before it is shown, with what it saves and how far the prints move.</p>
+    return html`<h2>${say.whatPrinterWouldChange}</h2>
+      <p class="soft small">${say.eachWayIsPlanned}</p>
       <div class="ask">
         <label
-          >Rather
+          >${say.rather}
           <select @change=${(event: Event) => (this.goal = (event.target as HTMLSelectElement).value as AdviceGoal)}>
             ${GOALS.map(({ goal, words }) => html`<option value=${goal} ?selected=${goal === this.goal}>${words}</option>`)}
           </select></label
         >
-        <button ?disabled=${this.work.running} @click=${() => this.look()}>Look for advice</button>
+        <button ?disabled=${this.work.running} @click=${() => this.look()}>${say.lookForAdvice}</button>
       </div>
       ${this.fewerSheets()} ${this.asked ? this.results() : nothing}`;
   }

@@ -1,10 +1,11 @@
 import { entryAt } from '../../../engine/base/at.ts';
+import { fixed, uncapital } from '../../../engine/base/language.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import type { AdviceFigures } from '../../../engine/visit/advice/advice-figures.ts';
 import type { Advice } from '../../../engine/visit/advice/advice.ts';
 import type { Edit } from '../../../engine/visit/advice/edits.ts';
 import type { PressPlan, VisitInput } from '../../../engine/visit/visit.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/press/plan.ts';
 import { listed } from '../../words/plan-words.ts';
 
 /** The visit that advice is given on. */
@@ -15,58 +16,51 @@ interface Of {
 
 /** What is to be changed: 'Each screen in its commonest ink alone and one stroke where there were more'. */
 export function adviceWords({ edits, plan }: Pick<Advice, 'edits' | 'plan'>, of: Of): string {
-  return listed(edits.map((edit, i) => (i === 0 ? editWords(edit, of, plan) : lowered(editWords(edit, of, plan)))));
-}
-
-function lowered(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
+  return listed(edits.map((edit, i) => (i === 0 ? editWords(edit, of, plan) : uncapital(editWords(edit, of, plan)))));
 }
 
 function editWords(edit: Edit, { plan, input }: Of, after: PressPlan): string {
   switch (edit.kind) {
     case 'ink': {
-      if (edit.screen === null)
-        return edit.most === 2
-          ? 'Each screen in its two commonest inks at most, other inks as the nearer of the two'
-          : 'Each screen in its commonest ink alone';
+      if (edit.screen === null) return edit.most === 2 ? say.eachScreenInIts : say.eachScreenInItsCommonest;
       const ink = after.cards.find((card) => card.screen.key === edit.screen)?.ink.key;
-      return `${screenWords(plan, edit.screen)} in ${ink ?? 'one ink'} alone`;
+      return say.inAlone(screenWords(plan, edit.screen), ink ?? say.oneInk);
     }
     case 'offset':
-      return edit.screen === null ? 'Each screen at its commonest offset alone' : `${screenWords(plan, edit.screen)} at one offset`;
+      return edit.screen === null ? say.eachScreenAtIts : say.atOneOffset(screenWords(plan, edit.screen));
     case 'snap':
-      return 'Offsets that the table cannot tell apart drawn as one';
+      return say.offsetsThatTableCannot;
     case 'strokes':
-      return 'One stroke where there were more';
+      return say.oneStrokeWhereThere;
     case 'sheets':
-      return `Print ${counted(edit.fewer, 'sheet')} fewer of ${entryAt(input.runs, edit.run).recipe.title}`;
+      return say.printSheetsFewerOf(edit.fewer, entryAt(input.runs, edit.run).recipe.title);
     case 'beds':
-      return `Work on ${counted(edit.beds, 'press bed')}`;
+      return say.workOnPressBeds(edit.beds);
     case 'days':
-      return `Stay ${counted(edit.days, 'day')} instead of ${input.press.days}`;
+      return say.stayDaysInsteadOf(edit.days, input.press.days);
     case 'night':
-      return 'Begin set-ups in the evening that would wait for the morning';
+      return say.beginSetUpsIn;
   }
 }
 
 function screenWords(plan: PressPlan, key: string): string {
   const name = plan.cards.find((card) => card.screen.key === key)?.screen.name ?? '';
-  return `Screen ${key} ${name}`.trim();
+  return say.screen(key, name).trim();
 }
 
 /** What becomes less or more: '198 → 144 set-ups, 72 h → 54 h at the press'. */
 export function savedWords(before: AdviceFigures, after: AdviceFigures): string {
   const parts: string[] = [];
-  const count = (was: number, is: number, one: string, more?: string): void => {
-    if (was !== is) parts.push(`${was} → ${counted(is, one, more)}`);
+  const count = (was: number, is: number, now: string): void => {
+    if (was !== is) parts.push(`${was} → ${now}`);
   };
-  count(before.setUps, after.setUps, 'set-up');
-  count(before.mounts, after.mounts, 'mount');
+  count(before.setUps, after.setUps, say.setUps(after.setUps));
+  count(before.mounts, after.mounts, say.mounts(after.mounts));
   if (minutesText(before.minutes) !== minutesText(after.minutes))
-    parts.push(`${minutesText(before.minutes)} → ${minutesText(after.minutes)} at the press`);
-  count(before.days, after.days, 'day');
-  count(before.inksADay, after.inksADay, 'ink on one day', 'inks on one day');
-  count(before.late, after.late, 'set-up after the last day', 'set-ups after the last day');
+    parts.push(say.atPress(minutesText(before.minutes), minutesText(after.minutes)));
+  count(before.days, after.days, say.days(after.days));
+  count(before.inksADay, after.inksADay, say.inksOnOneDay(after.inksADay));
+  count(before.late, after.late, say.setUpsAfterLast(after.late));
   return parts.join(', ');
 }
 
@@ -77,7 +71,7 @@ export function changeWords(
 ): string {
   const [most] = changes;
   const fewer = edits.some(({ kind }) => kind === 'sheets');
-  if (most === undefined) return fewer ? 'The prints that are left stay as they are.' : 'The prints stay as they are.';
-  const which = `${counted(changes.length, 'print')}${changes.length > 1 ? `, ${entryAt(input.runs, most.run).recipe.title} most` : ''}`;
-  return `Changes ${which}, by ΔE ${most.deltaE.toFixed(1)} on average; ΔE ${deltaE.toFixed(1)} over the visit.`;
+  if (most === undefined) return fewer ? say.printsThatAreLeft : say.printsStayAsThey;
+  const which = say.prints(changes.length, changes.length > 1 ? say.most(entryAt(input.runs, most.run).recipe.title) : '');
+  return say.changesByDeltaEOn(which, fixed(most.deltaE, 1), fixed(deltaE, 1));
 }

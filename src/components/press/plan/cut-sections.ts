@@ -11,11 +11,10 @@ import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
 import '../../ui/kit/problem.ts';
 import { newId } from '../../ui/new-id.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/press/plan.ts';
 
 /** What a printer has after it, said before. */
-const WORDS =
-  'Each section becomes a print of its own here and in the Chest, on a sheet of its own, with stencils of its own: so it has films, set-ups and a pull order of its own, in one visit with the others or in a later one. The whole stays as it is, without sheets. Sections meet edge on edge.';
+const WORDS = say.eachSectionBecomesPrint;
 
 /**
  * A print that is larger than the bed cut into sections: a button, and behind it where to cut, with a picture.
@@ -96,7 +95,7 @@ export class CutSections extends LitElement {
   private sheet(sections: readonly Section[]) {
     const { widthMm, heightMm } = this.recipe.paper;
     const size = Math.min(widthMm, heightMm) / 9;
-    return html`<svg viewBox="0 0 ${widthMm} ${heightMm}" role="img" aria-label="${this.recipe.title} in ${counted(Math.max(1, sections.length), 'section')}">
+    return html`<svg viewBox="0 0 ${widthMm} ${heightMm}" role="img" aria-label=${say.inSections(this.recipe.title, Math.max(1, sections.length))}>
       <rect width=${widthMm} height=${heightMm} />
       ${this.picture === null ? nothing : svg`<image href=${this.picture} width=${widthMm} height=${heightMm} preserveAspectRatio="none" />`}
       ${sections.map(({ box: { xMm, yMm, widthMm: wide, heightMm: high } }) => [
@@ -118,9 +117,9 @@ export class CutSections extends LitElement {
     const { all, wrong } = this.sections;
     const sizes = [...new Set(all.map(({ box }) => `${roundTo(box.widthMm, 1)} × ${roundTo(box.heightMm, 1)} mm`))];
     const said = this.wrong === '' ? wrong : this.wrong;
-    return html`<button type="button" class="quiet open" @click=${() => this.open()} aria-label="Cut ${this.recipe.title} into sections">Cut into sections…</button>
+    return html`<button type="button" class="quiet open" @click=${() => this.open()} aria-label=${say.cutIntoSections(this.recipe.title)}>${say.cutIntoSections2}</button>
       ${dialogBox(
-        { heading: 'Cut into sections', closable: true },
+        { heading: say.cutIntoSections3, closable: true },
         html`<form @submit=${(event: Event) => this.cut(event)}>
           ${this.sheet(all)}
           ${cutFields(
@@ -131,10 +130,10 @@ export class CutSections extends LitElement {
             },
             WORDS,
           )}
-          ${said === '' ? html`<p role="status">${counted(all.length, 'section')}: ${sizes.join(', ')}</p>` : html`<ps-problem>${said}</ps-problem>`}
+          ${said === '' ? html`<p role="status">${say.sections(all.length, sizes.join(', '))}</p>` : html`<ps-problem>${said}</ps-problem>`}
           <div class="buttons">
-            <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
-            <button class="main" ?disabled=${said !== '' || all.length < 2}>${all.length < 2 ? 'Cut it' : `Cut into ${counted(all.length, 'section')}`}</button>
+            <button type="button" @click=${() => this.dialog.close()}>${say.cancel}</button>
+            <button class="main" ?disabled=${said !== '' || all.length < 2}>${all.length < 2 ? say.cutIt : say.cutIntoSectionsAll(all.length)}</button>
           </div>
         </form>`,
       )}`;

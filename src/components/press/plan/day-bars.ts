@@ -1,21 +1,23 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
+import { fixed } from '../../../engine/base/language.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import type { DayPart, PartKind } from '../../../engine/pullorder/types.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { inkHexes, writingOn } from '../../ui/kit/ink-chip.ts';
 import { waitWords } from '../../words/drying-words.ts';
+import { say } from '../../words/en/press/plan.ts';
 import { wallClock } from '../../words/plan-words.ts';
 
 const KIND_WORDS: Record<PartKind, string> = {
-  mix: 'mix',
-  mount: 'mount and register',
-  register: 'change the offset',
-  print: 'pull',
-  wait: 'wait',
-  wash: 'wash up',
+  mix: say.mix,
+  mount: say.mountAndRegister,
+  register: say.changeOffset,
+  print: say.pull,
+  wait: say.wait,
+  wash: say.washUp,
 };
 /**
  * The visit by the clock: a bar a day and bed, with what is done when.
@@ -211,10 +213,10 @@ export class DayBars extends LitElement {
     const { plan } = this;
     const card = entryAt(plan.cards, part.setUp);
     const minutes = part.toMinute - part.fromMinute;
-    const place = `left: ${((100 * part.fromMinute) / length).toFixed(3)}%; width: ${((100 * minutes) / length).toFixed(3)}%`;
-    const when = `${wallClock(plan, part.fromMinute)} to ${wallClock(plan, part.toMinute)}`;
+    const place = say.leftWidth(fixed((100 * part.fromMinute) / length, 3), fixed((100 * minutes) / length, 3));
+    const when = say.to(wallClock(plan, part.fromMinute), wallClock(plan, part.toMinute));
     const what = part.kind === 'wait' ? waitWords(plan, part.setUp) : `${KIND_WORDS[part.kind]}, ${minutesText(minutes)}`;
-    const title = `${when}: set-up ${card.number}, ${card.screen.key} ${card.screen.name} in ${card.ink.key}: ${what}`;
+    const title = say.setUpIn({ when, number: card.number, key: card.screen.key, name: card.screen.name, key2: card.ink.key, what });
     if (part.kind !== 'print') return html`<span class="part ${part.kind}" style=${place} title=${title}></span>`;
     return html`<button
       class="part print ${part.setUp === this.selected ? 'chosen' : ''}"
@@ -236,11 +238,16 @@ export class DayBars extends LitElement {
     const printed = parts.filter((part) => part.kind === 'print');
     const beyond = plan.times.some((time) => time.day === day && !time.fits);
     const numbers = [...new Set(printed.map((part) => entryAt(plan.cards, part.setUp).number))];
-    const summary = `Day ${day}${beds > 1 ? `, bed ${bed + 1}` : ''}: set-ups ${numbers.join(', ') || 'none'}${waits >= 1 ? `, ${minutesText(waits)} waiting` : ''}`;
+    const summary = say.daySetUps(
+      day,
+      beds > 1 ? say.bed(bed + 1) : '',
+      numbers.join(', ') || say.none,
+      waits >= 1 ? say.waiting(minutesText(waits)) : '',
+    );
     const firstHour = Math.ceil(startMinute / 60) * 60 - startMinute;
     const hours = Array.from({ length: Math.max(0, Math.floor((length - firstHour) / 60) + 1) }, (_, i) => firstHour + 60 * i);
     return html`<div class="day ${beyond ? 'beyond' : ''} ${beds > 1 ? 'beds' : ''}" role="group" aria-label=${summary}>
-      <span class="name">Day ${day}${beds > 1 ? `, bed ${bed + 1}` : ''}</span>
+      <span class="name">${say.day(day, beds > 1 ? say.bed(bed + 1) : '')}</span>
       <div class="bar">
         ${parts.map((part) => this.stretch(part, length))}
         ${
@@ -248,7 +255,7 @@ export class DayBars extends LitElement {
             ? nothing
             : html`<span
               class="part lunch"
-              title="Lunch, ${wallClock(plan, lunch.fromMinute)} to ${wallClock(plan, lunch.fromMinute + lunch.minutes)}"
+              title=${say.lunchTo(wallClock(plan, lunch.fromMinute), wallClock(plan, lunch.fromMinute + lunch.minutes))}
               style="left: ${(100 * lunch.fromMinute) / length}%; width: ${(100 * lunch.minutes) / length}%"
             ></span>`
         }
@@ -271,15 +278,15 @@ export class DayBars extends LitElement {
     // What is left of a visit begins on the day on which it is.
     const first = plan.parts.reduce((least, part) => Math.min(least, part.day), plan.daysNeeded);
     const days = Array.from({ length: plan.daysNeeded - first + 1 }, (_, d) => first + d);
-    return html`<div class="days" role="region" aria-label="Days by the clock" tabindex="0">
+    return html`<div class="days" role="region" aria-label=${say.daysByClock} tabindex="0">
         ${days.map((day) => Array.from({ length: beds }, (_, bed) => this.day(day, bed, beds, length)))}
       </div>
-      <ul class="key" aria-label="What the bars mean">
-        <li><i class="print"></i>pull, in the ink's colour</li>
-        <li><i class="mount"></i>mount or change the offset</li>
-        <li><i class="wash"></i>mix or wash up</li>
-        <li><i class="wait"></i>wait</li>
-        ${plan.clock.lunch === null ? nothing : html`<li><i class="lunch" style="height: 15px"></i>lunch</li>`}
+      <ul class="key" aria-label=${say.whatBarsMean}>
+        <li>${say.pullInInksColour(html`<i class="print"></i>`)}</li>
+        <li>${say.mountOrChangeOffset(html`<i class="mount"></i>`)}</li>
+        <li>${say.mixOrWashUp(html`<i class="wash"></i>`)}</li>
+        <li>${say.waitI(html`<i class="wait"></i>`)}</li>
+        ${plan.clock.lunch === null ? nothing : html`<li>${say.lunch(html`<i class="lunch" style="height: 15px"></i>`)}</li>`}
       </ul>`;
   }
 }

@@ -1,15 +1,16 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { capital } from '../../../engine/base/language.ts';
 import type { FitChoice } from '../../../engine/visit/fit-choice.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
-import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
 import '../../ui/kit/progress.ts';
+import { controls } from '../../ui/controls-style.ts';
 import { rowItems } from '../../ui/layout-style.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
-import { capital } from '../../words/plan-words.ts';
+import { say } from '../../words/en/press/plan.ts';
 import { fitWords, fitWorth, stepWords, stepWorth } from './fit-words.ts';
 
 /**
@@ -103,28 +104,27 @@ export class FitChoices extends LitElement {
         }
         <span class="soft small worth">${capital(fitWorth(choice))}</span>
       </div>
-      <button aria-label="${words}: do it" @click=${() => this.dispatchEvent(new CustomEvent<FitChoice>('fit', { detail: choice }))}>Do it</button>
+      <button aria-label=${say.doItWords(words)} @click=${() => this.dispatchEvent(new CustomEvent<FitChoice>('fit', { detail: choice }))}>${say.doIt}</button>
     </li>`;
   }
 
   override render() {
     if (!this.late) return nothing;
-    if (this.stopped)
-      return html`<p class="soft">The search for what to leave out was stopped. <button @click=${() => this.look()}>Look again</button></p>`;
+    if (this.stopped) return html`<p class="soft">${say.searchForWhatTo} <button @click=${() => this.look()}>${say.lookAgain}</button></p>`;
     const { found, failure, progress } = this.run;
     if (failure !== '') return workFailure(this.run);
     if (found === null) {
-      return html`<ps-progress label="Looking for what to leave out" words="Looking for what to leave out…" .value=${progress} @stop=${() => this.stop()}></ps-progress>`;
+      return html`<ps-progress label=${say.lookingForWhatTo} words=${say.lookingForWhatToLeave} .value=${progress} @stop=${() => this.stop()}></ps-progress>`;
     }
     if (found.length === 0) {
-      return html`<p class="soft">Nothing was found that saves time: print fewer recipes.</p>`;
+      return html`<p class="soft">${say.nothingWasFoundThat}</p>`;
     }
     const fitting = found.filter(({ fits }) => fits);
     const helping = found.filter(({ fits }) => !fits);
     return html`${
       fitting.length === 0
         ? nothing
-        : html`<h3>What makes it fit</h3>
+        : html`<h3>${say.whatMakesItFit}</h3>
           <ul>
             ${fitting.map((choice) => this.choice(choice))}
           </ul>`
@@ -132,7 +132,7 @@ export class FitChoices extends LitElement {
     ${
       helping.length === 0
         ? nothing
-        : html`<ps-fold ?open=${fitting.length === 0} label=${fitting.length === 0 ? 'What would help' : 'What helps, but not enough by itself'}>
+        : html`<ps-fold ?open=${fitting.length === 0} label=${fitting.length === 0 ? say.whatWouldHelp : say.whatHelpsButNot}>
           <ul>
             ${helping.map((choice) => this.choice(choice))}
           </ul>

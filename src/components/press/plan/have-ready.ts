@@ -2,6 +2,7 @@ import { html } from 'lit';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { wideTable } from '../../ui/kit/wide-table.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
+import { say } from '../../words/en/press/plan.ts';
 import { GRAMS_NOTE, leftBehindWords, OVERS_NOTE, TEST_SHEET_NOTE } from '../../words/supply-words.ts';
 import { inkTable, paperTable, screenTable, stockTable } from './supplies.ts';
 
@@ -9,22 +10,22 @@ import { inkTable, paperTable, screenTable, stockTable } from './supplies.ts';
 export function haveReady(made: MadePlan) {
   return html`<section class="supply">
       <div>
-        <h2>Ink</h2>
-        ${wideTable('Ink', inkTable(made.plan))}
-        ${wideTable('Stock inks', stockTable(made.plan))}
+        <h2>${say.ink}</h2>
+        ${wideTable(say.ink, inkTable(made.plan))}
+        ${wideTable(say.stockInks, stockTable(made.plan))}
         <p class="soft small">${leftBehindWords(made.plan, made.input.press)}</p>
         <p class="soft small">${GRAMS_NOTE}</p>
-        <h2 class="next">Paper</h2>
-        ${wideTable('Paper', paperTable(made))}
+        <h2 class="next">${say.paper}</h2>
+        ${wideTable(say.paper, paperTable(made))}
         <p class="soft small">${made.plan.testSheet === true ? TEST_SHEET_NOTE : OVERS_NOTE}</p>
       </div>
       <div>
-        <h2>Screens</h2>
-        ${wideTable('Screens', screenTable(made))}
+        <h2>${say.screens}</h2>
+        ${wideTable(say.screens, screenTable(made))}
       </div>
     </section>
     <section class="safe">
-      <h2>Before you start</h2>
+      <h2>${say.beforeYouStart}</h2>
       <ul>
         ${CAUTIONS.map((caution) => html`<li>${caution}</li>`)}
       </ul>

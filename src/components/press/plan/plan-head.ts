@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import type { Problem } from '../../../engine/base/error.ts';
 import type { RestPlan } from '../../../engine/log/rest.ts';
 import '../../ui/kit/fold.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/press/plan.ts';
 import {
   beforeWords,
   beginWords,
@@ -24,7 +24,7 @@ function problemList(problems: readonly Problem[]) {
   ${
     rest.length === 0
       ? nothing
-      : html`<ps-fold quiet label=${counted(rest.length, 'more such warning')}>
+      : html`<ps-fold quiet label=${say.moreSuchWarnings(rest.length)}>
         ${rest.map((problem) => html`<p>${problem.message}</p>`)}
       </ps-fold>`
   }`;
@@ -44,14 +44,14 @@ interface Search {
  * What a pull order costs, how near that is to the fewest there can be, and what stands in its way.
  */
 export function planHead(plan: RestPlan, { running, stopped, longer }: Search) {
-  return html`<h2 id="order">Pull order</h2>
+  return html`<h2 id="order">${say.pullOrder}</h2>
     <p class="headline" role="status">${planHeadline(plan)}</p>
-    <p class="soft small">A set-up is one screen on the press in one ink at one offset.</p>
+    <p class="soft small">${say.setUpIsOne}</p>
     <p>${boundWords(plan)}</p>
     ${running ? nothing : [beginWords(plan), endWords(plan)].map((words) => (words === '' ? nothing : html`<p>${words}</p>`))}
-    <p>${running ? html`<span class="soft">Looking for a better order…</span>` : `${freeSwapWords(plan)} ${needsWords(plan)}`}</p>
-    <p class="soft small">A free swap is two neighbouring pulls that may change places: the print stays the same within the ΔE that the Wall counts as the same.</p>
+    <p>${running ? html`<span class="soft">${say.lookingForBetterOrder}</span>` : `${freeSwapWords(plan)} ${needsWords(plan)}`}</p>
+    <p class="soft small">${say.freeSwapIsTwo}</p>
     ${running || beforeWords(plan) === '' ? nothing : html`<p>${beforeWords(plan)}</p>`}
-    ${running || isProven(plan) ? nothing : html`<p class="soft">${stopped ? 'The search was stopped: ' : ''}A longer search may find a better order. <button @click=${longer}>Search longer</button></p>`}
+    ${running || isProven(plan) ? nothing : html`<p class="soft">${say.searchWasStoppedLonger(stopped)} <button @click=${longer}>${say.searchLonger}</button></p>`}
     ${running ? nothing : problemList(plan.problems)}`;
 }

@@ -5,6 +5,7 @@ import { engineFor } from '../../../workers/client/client.ts';
 import type { Notice } from '../../app-store.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/press/plan.ts';
 
 /** Work allowed for an order, ms of a common machine: every machine does all of it, unless it is stopped and gone on with. */
 const BUDGET_MS = 1500;
@@ -31,7 +32,7 @@ export class PlanRun implements ReactiveController {
       settled: () => listener.settled(),
       failed: (sentence) => {
         const { again } = this.work;
-        listener.failed(sentence, again === null ? undefined : { label: 'Find it again', act: again });
+        listener.failed(sentence, again === null ? undefined : { label: say.findItAgain, act: again });
       },
     });
     host.addController(this);

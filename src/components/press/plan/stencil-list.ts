@@ -11,6 +11,7 @@ import '../../ui/films/films-dialog.ts';
 import '../../ui/kit/fold.ts';
 import '../../ui/kit/number-field.ts';
 import { wideTable } from '../../ui/kit/wide-table.ts';
+import { say } from '../../words/en/press/plan.ts';
 import { tableHtml } from '../sheet/paper-html.ts';
 
 /** A sheet of paper as it is bought is taken for a mistake beyond these, mm. */
@@ -34,21 +35,21 @@ export function stencilList(made: MadePlan, { store, stock, chooseStock: choose 
     @pick=${({ detail }: NumberPick) => choose({ ...stock, [name]: detail })}
   ></ps-number>`;
   return html`<section class="stencils">
-    <ps-fold ruled label="Stencils to prepare, and paper to cut">
-      <ps-films label="Films of these stencils…" .offers=${() => visitFilms(made)} .heading=${store.project.title} .settings=${store.project.films} .keep=${(films: FilmSettings) => store.dispatch({ kind: 'set-films', films })} .tell=${(sentence: string) => store.tell(sentence)}></ps-films>
+    <ps-fold ruled label=${say.stencilsToPrepareAnd}>
+      <ps-films label=${say.filmsOfTheseStencils} .offers=${() => visitFilms(made)} .heading=${store.project.title} .settings=${store.project.films} .keep=${(films: FilmSettings) => store.dispatch({ kind: 'set-films', films })} .tell=${(sentence: string) => store.tell(sentence)}></ps-films>
       <div class="row stock">
-        ${side('widthMm', 'Paper as it is bought, width')} ${side('heightMm', 'height')}
+        ${side('widthMm', say.paperAsItIs)} ${side('heightMm', say.height)}
         <label
-          >grain along
-          <select aria-label="Grain of the paper as it is bought" @change=${(event: Event) => choose({ ...stock, grain: (event.target as HTMLSelectElement).value as StockSheet['grain'] })}>
-            <option value="width" .selected=${stock.grain === 'width'}>the width</option>
-            <option value="height" .selected=${stock.grain === 'height'}>the height</option>
+          >${say.grainAlong}
+          <select aria-label=${say.grainOfPaperAs} @change=${(event: Event) => choose({ ...stock, grain: (event.target as HTMLSelectElement).value as StockSheet['grain'] })}>
+            <option value="width" .selected=${stock.grain === 'width'}>${say.theWidth}</option>
+            <option value="height" .selected=${stock.grain === 'height'}>${say.theHeight}</option>
           </select></label
         >
       </div>
       ${stencilBlocks(made, stock).map((block) =>
         block.kind === 'table'
-          ? wideTable('Stencils and paper', tableHtml(block))
+          ? wideTable(say.stencilsAndPaper, tableHtml(block))
           : block.kind === 'text' && block.soft === true
             ? html`<p class="soft small">${block.text}</p>`
             : '',

@@ -5,6 +5,7 @@ import { wholeFigures } from '../../../engine/visit/visit-figures.ts';
 import '../../ui/kit/fold.ts';
 import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { say } from '../../words/en/press/plan.ts';
 
 interface Figure {
   key: keyof PressSettings;
@@ -18,23 +19,23 @@ interface Figure {
 }
 
 const FIGURES: readonly Figure[] = [
-  { key: 'pullsPerHour', label: 'Pulls per hour', unit: '/h', min: 1, max: 600, step: 1 },
-  { key: 'strokeSeconds', label: 'Each further stroke of a pull', unit: 's', min: 0, max: 600, step: 1 },
-  { key: 'mountMinutes', label: 'Mount and register a screen', unit: 'min', min: 0, max: 240, step: 1 },
-  { key: 'washUpMinutes', label: 'Wash up an ink', unit: 'min', min: 0, max: 240, step: 1 },
-  { key: 'mixMinutes', label: 'Mix a new ink', unit: 'min', min: 0, max: 240, step: 1 },
-  { key: 'registerMinutes', label: 'Change an offset: move the lays', unit: 'min', min: 0, max: 240, step: 1 },
-  { key: 'days', label: 'Days of the visit', unit: 'days', min: 1, max: 60, step: 1 },
-  { key: 'hoursPerDay', label: 'Press work a day', unit: 'h', min: 0.5, max: 24, step: 0.5 },
-  { key: 'lunchMinutes', label: 'Lunch', unit: 'min', min: 0, max: 240, step: 5 },
-  { key: 'rackPlaces', label: 'Rack places, 0 for plenty', unit: 'sheets', min: 0, max: 10000, step: 1 },
-  { key: 'beds', label: 'Press beds, each with a printer', unit: '', min: 1, max: 2, step: 1 },
-  { key: 'transfer', label: 'Ink that reaches the paper', unit: '%', min: 10, max: 100, step: 1, scale: 100 },
-  { key: 'lossMl', label: 'Lost at each change of ink', unit: 'mL a bucket', min: 0, max: 2000, step: 5 },
-  { key: 'overs', label: 'Overs', unit: '%', min: 0, max: 100, step: 1, scale: 100 },
-  { key: 'proofs', label: 'Proofs of each recipe', unit: 'sheets', min: 0, max: 100, step: 1 },
-  { key: 'safety', label: 'More ink, for safety', unit: '%', min: 0, max: 200, step: 1, scale: 100 },
-  { key: 'registrationMm', label: 'Register the table holds', unit: 'mm', min: 0, max: 10, step: 0.1 },
+  { key: 'pullsPerHour', label: say.pullsPerHour, unit: '/h', min: 1, max: 600, step: 1 },
+  { key: 'strokeSeconds', label: say.eachFurtherStrokeOf, unit: 's', min: 0, max: 600, step: 1 },
+  { key: 'mountMinutes', label: say.mountAndRegisterScreen, unit: 'min', min: 0, max: 240, step: 1 },
+  { key: 'washUpMinutes', label: say.washUpInk, unit: 'min', min: 0, max: 240, step: 1 },
+  { key: 'mixMinutes', label: say.mixNewInk, unit: 'min', min: 0, max: 240, step: 1 },
+  { key: 'registerMinutes', label: say.changeOffsetMoveLays, unit: 'min', min: 0, max: 240, step: 1 },
+  { key: 'days', label: say.daysOfVisit, unit: say.days2, min: 1, max: 60, step: 1 },
+  { key: 'hoursPerDay', label: say.pressWorkDay, unit: 'h', min: 0.5, max: 24, step: 0.5 },
+  { key: 'lunchMinutes', label: say.lunch2, unit: 'min', min: 0, max: 240, step: 5 },
+  { key: 'rackPlaces', label: say.rackPlaces0For, unit: say.sheets2, min: 0, max: 10000, step: 1 },
+  { key: 'beds', label: say.pressBedsEachWith, unit: '', min: 1, max: 2, step: 1 },
+  { key: 'transfer', label: say.inkThatReachesPaper, unit: '%', min: 10, max: 100, step: 1, scale: 100 },
+  { key: 'lossMl', label: say.lostAtEachChange, unit: say.mLBucket, min: 0, max: 2000, step: 5 },
+  { key: 'overs', label: say.overs, unit: '%', min: 0, max: 100, step: 1, scale: 100 },
+  { key: 'proofs', label: say.proofsOfEachRecipe, unit: say.sheets2, min: 0, max: 100, step: 1 },
+  { key: 'safety', label: say.moreInkForSafety, unit: '%', min: 0, max: 200, step: 1, scale: 100 },
+  { key: 'registrationMm', label: say.registerTableHolds, unit: 'mm', min: 0, max: 10, step: 0.1 },
 ];
 
 function decimalsOf({ step }: Figure): number {
@@ -102,12 +103,12 @@ export class StudioFigures extends LitElement {
 
   override render() {
     const press = wholeFigures(this.press);
-    return html`<ps-fold label="Studio figures">
+    return html`<ps-fold label=${say.studioFigures}>
       <p class="soft small">
-        Common practice, no source: change them to yours. How long an ink dries is kept with the ink, in the Inks room. Lays are the three stops that the paper is laid against.
+        ${say.commonPracticeNoSource}
       </p>
       <div class="fields">
-        ${this.clock('dayStartMinute', 'Day begins')} ${this.clock('lunchStartMinute', 'Lunch begins')}
+        ${this.clock('dayStartMinute', say.dayBegins)} ${this.clock('lunchStartMinute', say.lunchBegins)}
         ${FIGURES.map(
           (figure) => html`<ps-number
             .label=${figure.label}

@@ -1,15 +1,16 @@
 import { css, html, nothing } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
+import { fixed } from '../../../engine/base/language.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import type { FrameState } from '../../../engine/explore/prepare/frames.ts';
 import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
 import { paperToCut, REJECTS_A_PULL, withRejects } from '../../../engine/visit/paper-needs.ts';
 import type { VisitInk, VisitScreen } from '../../../engine/visit/registry.ts';
 import { screensToMake } from '../../../engine/visit/screens-to-make.ts';
-import type { PressPlan } from '../../../engine/visit/visit.ts';
 import '../../ui/kit/ink-chip.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/press/plan.ts';
 import { gramsText, listed, recipeLetter } from '../../words/plan-words.ts';
 import { inkSplit, screensWords, testSheetName } from '../../words/supply-words.ts';
 
@@ -92,8 +93,8 @@ function supplyTable(caption: string, heads: readonly string[], words: number, r
 export function inkTable(plan: PressPlan) {
   const inks = new Map(plan.cards.map((card) => [card.ink.key, card.ink]));
   return supplyTable(
-    'Ink to mix',
-    ['Ink', 'Mix', 'Printed area', 'Print on after', 'Stack after'],
+    say.inkToMix,
+    [say.ink, say.mix2, say.printedArea, say.printOnAfter, say.stackAfter],
     1,
     html`
       ${plan.inks.map((need) => {
@@ -102,7 +103,7 @@ export function inkTable(plan: PressPlan) {
         return html`<tr class=${split === '' ? '' : 'open'}>
           <th scope="row"><ps-ink-chip .ink=${ink?.ink}></ps-ink-chip>${need.name}</th>
           <td class="number"><b>${gramsText(need.grams)} g</b></td>
-          <td class="number">${need.areaM2.toFixed(2)} m²</td>
+          <td class="number">${fixed(need.areaM2, 2)} m²</td>
           <td class="number">${ink === undefined ? '' : minutesText(ink.ink.dryMinutes)}</td>
           <td class="number">${ink === undefined ? '' : minutesText(stackMinutesOf(ink.ink))}</td>
         </tr>
@@ -117,8 +118,8 @@ export function stockTable(plan: PressPlan) {
   const mixed = plan.cards.some((card) => card.ink.stocks.length > 1);
   if (!mixed) return nothing;
   return supplyTable(
-    'Stock ink to have',
-    ['Stock ink, for the mixes too', 'To have'],
+    say.stockInkToHave,
+    [say.stockInkForMixes, say.toHave],
     1,
     html`
       ${plan.stocks.map(
@@ -141,8 +142,8 @@ export function paperTable({ plan, recipes }: MadePlan) {
   }));
   const all = rows.reduce((sum, { cut }) => sum + cut, plan.testSheet === true ? 1 : 0);
   return html`${supplyTable(
-    'Paper to cut',
-    ['Recipe', 'Paper', 'Sheets', 'Overs', 'Proofs', 'Cut'],
+    say.paperToCut,
+    [say.recipe, say.paper, say.sheets3, say.overs, say.proofs, say.cut],
     2,
     html`
       ${rows.map(
@@ -159,7 +160,7 @@ export function paperTable({ plan, recipes }: MadePlan) {
       ${
         rows.length > 1
           ? html`<tr>
-            <th scope="row" colspan="5">In all</th>
+            <th scope="row" colspan="5">${say.inAll}</th>
             <td class="number"><b>${all}</b></td>
           </tr>`
           : nothing
@@ -167,8 +168,7 @@ export function paperTable({ plan, recipes }: MadePlan) {
 `,
   )}
   <p class="soft small">
-    Rejects compound: at ${100 * REJECTS_A_PULL} % spoiled a pull,
-    ${rejectWords(rows)}. Raise the overs if that is more than you cut.
+    ${say.rejectsCompoundAtSpoiled(100 * REJECTS_A_PULL, rejectWords(rows))}
   </p>`;
 }
 
@@ -179,12 +179,12 @@ const MOST_NAMED = 5;
 function rejectWords(rows: readonly { good: number; pulls: number }[]): string {
   const groups = new Map<string, string[]>();
   for (const [r, { good, pulls }] of rows.entries()) {
-    const words = `${counted(withRejects(good, pulls), 'sheet')} for ${good} good`;
+    const words = say.sheetsForGood(withRejects(good, pulls), good);
     groups.set(words, [...(groups.get(words) ?? []), recipeLetter(r)]);
   }
-  const named = (letters: readonly string[]): string => (letters.length > MOST_NAMED ? counted(letters.length, 'recipe') : listed(letters));
-  if (groups.size === 1 && rows.length > 1) return `each recipe takes ${[...groups.keys()].join()}`;
-  return [...groups].map(([words, letters]) => `${named(letters)} ${letters.length === 1 ? 'takes' : 'take'} ${words}`).join(', ');
+  const named = (letters: readonly string[]): string => (letters.length > MOST_NAMED ? say.recipes(letters.length) : listed(letters));
+  if (groups.size === 1 && rows.length > 1) return say.eachRecipeTakes([...groups.keys()].join());
+  return [...groups].map(([words, letters]) => say.take(named(letters), letters.length, words)).join(', ');
 }
 
 /** Frames to have at hand, in the order in which they are first mounted, and whether each is made. */
@@ -192,8 +192,8 @@ export function screenTable({ plan, recipes, screenStates }: Pick<MadePlan, 'pla
   const stateOf = ({ key }: VisitScreen): FrameState => screenStates?.get(key) ?? 'drawn';
   const { screens, filmM2 } = screensToMake(plan, recipes);
   return supplyTable(
-    'Screens',
-    ['Screen', 'Mesh', 'First in set-up', 'Mounted'],
+    say.screens,
+    [say.screen2, say.mesh, say.firstInSetUp, say.mounted],
     2,
     html`
       ${screens.map(
@@ -201,12 +201,12 @@ export function screenTable({ plan, recipes, screenStates }: Pick<MadePlan, 'pla
           <th scope="row">${screen.key} ${screen.name}${stateOf(screen) === 'drawn' ? nothing : html` <span class="soft small">${stateOf(screen)}</span>`}</th>
           <td style="white-space: nowrap">${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm</td>
           <td class="number">${first}</td>
-          <td class="number">${counted(mounts, 'time')}</td>
+          <td class="number">${say.times(mounts)}</td>
         </tr>`,
       )}
       <tr>
-        <th scope="row" colspan="3">${screensWords(screens.length, screens.filter(({ screen }) => stateOf(screen) === 'made').length)}; film positives as large as the sheets</th>
-        <td class="number"><b>${filmM2.toFixed(2)} m²</b></td>
+        <th scope="row" colspan="3">${say.filmPositivesAsLarge(screensWords(screens.length, screens.filter(({ screen }) => stateOf(screen) === 'made').length))}</th>
+        <td class="number"><b>${fixed(filmM2, 2)} m²</b></td>
       </tr>
 `,
   );

@@ -1,20 +1,21 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { lowered } from '../../../engine/base/language.ts';
 import { MOST_SHEETS } from '../../../engine/base/limits.ts';
 import type { VisitRun } from '../../../engine/project/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { usualExtras } from '../../../engine/visit/paper-needs.ts';
 import type { VisitFigures } from '../../../engine/visit/visit-figures.ts';
-import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/number-field.ts';
+import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import { cardList } from '../../ui/layout-style.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
-import { counted } from '../../ui/words.ts';
-import { recipeLetter } from '../../words/plan-words.ts';
 import './cut-sections.ts';
+import { say } from '../../words/en/press/plan.ts';
+import { recipeLetter } from '../../words/plan-words.ts';
 
 /**
  * Kept recipes and how many sheets of each are to be printed.
@@ -98,17 +99,17 @@ export class VisitRuns extends LitElement {
     const usual = usualExtras(sheets, this.press);
     const field = (key: 'overs' | 'proofs', label: string) =>
       html`<ps-number
-        label="${label} of ${recipe.title}"
+        label=${say.ofLabel(label, recipe.title)}
         label-hidden
-        unit=${label.toLowerCase()}
+        unit=${lowered(label)}
         whole
         min="0"
         max=${MOST_SHEETS}
         .value=${run?.[key] ?? usual[key]}
-        .stepNames=${[`One fewer of ${label.toLowerCase()} of ${recipe.title}`, `One more of ${label.toLowerCase()} of ${recipe.title}`] as const}
+        .stepNames=${[say.oneFewerOfOf(lowered(label), recipe.title), say.oneMoreOfOf(lowered(label), recipe.title)] as const}
         @pick=${(event: NumberPick) => this.set(recipe, { [key]: event.detail })}
       ></ps-number>`;
-    return html`<div class="extras">${field('overs', 'Overs')}${field('proofs', 'Proofs')}</div>
+    return html`<div class="extras">${field('overs', say.overs)}${field('proofs', say.proofs)}</div>
       <press-cut-sections .recipe=${recipe} .picture=${this.pictures.of(recipe, recipe.pulls)}></press-cut-sections>`;
   }
 
@@ -119,19 +120,19 @@ export class VisitRuns extends LitElement {
       ${printImage(url, recipe.title, recipe.paper.widthMm / recipe.paper.heightMm)}
       <div class="facts">
         <p class="title">${letter === null ? nothing : html`<b>${letter}</b> `}${recipe.title}</p>
-        <p class="soft small">${counted(recipe.pulls.length, 'pull')}, ${counted(recipe.inks.length, 'ink')}</p>
+        <p class="soft small">${say.pullsInks(recipe.pulls.length, recipe.inks.length)}</p>
         <div class="count">
           <ps-number
-            label="Sheets of ${recipe.title}"
+            label=${say.sheetsOf(recipe.title)}
             label-hidden
             whole
             min="0"
             max=${MOST_SHEETS}
             .value=${sheets}
-            .stepNames=${[`One sheet fewer of ${recipe.title}`, `One sheet more of ${recipe.title}`] as const}
+            .stepNames=${[say.oneSheetFewerOf(recipe.title), say.oneSheetMoreOf(recipe.title)] as const}
             @pick=${(event: NumberPick) => this.set(recipe, { sheets: event.detail })}
           ></ps-number>
-          <span class="unit soft" aria-hidden="true">${sheets === 1 ? 'sheet' : 'sheets'}</span>
+          <span class="unit soft" aria-hidden="true">${say.sheets4(sheets)}</span>
         </div>
         ${sheets > 0 ? this.extras(recipe, sheets) : nothing}
       </div>

@@ -5,21 +5,21 @@ import { visitInputOf } from '../../../engine/project/visit-input.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
-import { counted } from '../../ui/words.ts';
-import type { PlanRun } from './plan-run.ts';
+import { say } from '../../words/en/press/plan.ts';
 import './studio-figures.ts';
 import './visit-runs.ts';
 import '../../ui/kit/empty.ts';
 import '../../ui/kit/progress.ts';
+import type { PlanRun } from './plan-run.ts';
 
-const NO_SHEETS = 'No recipe has sheets to print yet: give at least one of them a number of sheets, then find the pull order.';
+const NO_SHEETS = say.noRecipeHasSheets;
 
 /** What the room shows before anything can be printed: where recipes come from. */
 export function nothingKept(store: AppStore) {
-  return html`<ps-empty heading="Nothing kept yet">
-    A visit prints kept recipes. Keep a print you like on the Wall or the Bench, then come back and say how many sheets of it.
-    <button slot="actions" class="main" @click=${() => store.go('wall')}>Go to the Wall</button>
-    <button slot="actions" @click=${() => store.go('bench')}>Go to the Bench</button>
+  return html`<ps-empty heading=${say.nothingKeptYet}>
+    ${say.visitPrintsKeptRecipes}
+    <button slot="actions" class="main" @click=${() => store.go('wall')}>${say.goToWall}</button>
+    <button slot="actions" @click=${() => store.go('bench')}>${say.goToBench}</button>
   </ps-empty>`;
 }
 
@@ -36,9 +36,9 @@ export function whatToPrint(
   const { project } = store;
   const total = visitInputOf(project).runs.reduce((sum, { sheets, overs = 0, proofs = 0 }) => sum + sheets + overs + proofs, 0);
   // Said at once: the worker that would say it is started first.
-  const start = (): void => (total === 0 ? store.trouble('pull order', NO_SHEETS) : find());
+  const start = (): void => (total === 0 ? store.trouble(say.pullOrder2, NO_SHEETS) : find());
   return html`<section aria-labelledby="what">
-    <h2 id="what">What to print</h2>
+    <h2 id="what">${say.whatToPrint}</h2>
     <press-visit-runs
       .recipes=${project.recipes}
       .runs=${project.visit}
@@ -52,13 +52,13 @@ export function whatToPrint(
       ${startButton(run, start)}
       ${
         run.running
-          ? html`<ps-progress label="Looking for an order" words="${Math.round(100 * run.worked)} %" .most=${1} .value=${run.worked} stop=""></ps-progress>`
+          ? html`<ps-progress label=${say.lookingForOrder} words="${Math.round(100 * run.worked)} %" .most=${1} .value=${run.worked} stop=""></ps-progress>`
           : nothing
       }
-      <p class="total">${counted(total, 'sheet')} in all</p>
+      <p class="total">${say.sheetsInAll(total)}</p>
       ${total === 0 ? html`<p class="soft">${NO_SHEETS}</p>` : nothing}
       ${asking}
-      ${total > MOST_SHEETS ? html`<p class="warn">One visit holds ${MOST_SHEETS} sheets; split them over visits.</p>` : nothing}
+      ${total > MOST_SHEETS ? html`<p class="warn">${say.oneVisitHoldsSheets(MOST_SHEETS)}</p>` : nothing}
     </div>
     <press-studio-figures
       .press=${project.press}
@@ -81,5 +81,5 @@ function startButton(run: PlanRun, find: () => void) {
     if (run.running) run.stop();
     else find();
   };
-  return html`<button class=${run.running ? '' : 'main'} @click=${press}>${run.running ? 'Stop' : 'Find the pull order'}</button>`;
+  return html`<button class=${run.running ? '' : 'main'} @click=${press}>${run.running ? say.stop : say.findPullOrder}</button>`;
 }

@@ -1,5 +1,6 @@
 import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
+import { say } from '../../words/en/press/sheet.ts';
 import { clockText } from '../../words/plan-words.ts';
 
 /** An order as it goes on paper: on the clock of what was ticked, where something was. */
@@ -10,6 +11,6 @@ export function madeForPaper(made: MadePlan, now: RetimedPlan | null): MadePlan 
   return {
     ...made,
     plan: { ...plan, endsAtLeast: null },
-    clocked: { planned: made.plan, at: `day ${at.day}, ${clockText(at.minuteOfDay)}`, done: pulled },
+    clocked: { planned: made.plan, at: say.day(at.day, clockText(at.minuteOfDay)), done: pulled },
   };
 }

@@ -12,6 +12,7 @@ import type {
   PaperState,
   PaperTable,
 } from '../../output/papers/paper-blocks.ts';
+import { say } from '../../words/en/press/sheet.ts';
 
 /** What the blocks are drawn with. */
 export interface PaperView {
@@ -205,7 +206,7 @@ function partHtml({ title, before, after, sheets }: CardPart, view: PaperView) {
   return html`<div class="part">
     ${view.image(before)} ${view.image(after)}
     <div>
-      <p class="bold">${title}${before.pulls.length === 0 ? ', bare' : ''}: now, then</p>
+      <p class="bold">${say.bareNowThen(title, before.pulls.length === 0)}</p>
       <ul class="sheets">
         ${sheets.map((label) => html`<li><span class="box"></span>${label}</li>`)}
       </ul>

@@ -14,16 +14,17 @@ import { rowHost } from '../../ui/layout-style.ts';
 import '../../ui/kit/progress.ts';
 import { Work } from '../../ui/work.ts';
 import './phone-code.ts';
+import { say } from '../../words/en/press/sheet.ts';
 import { statePngs } from './state-pngs.ts';
 
 /** Drawing the states takes about as long as writing the pages. */
 const PICTURES_SHARE = 0.5;
 
 const PRINT_WORDS: Record<PaperChoice['what'], string> = {
-  visit: 'Print the pull sheet',
-  day: 'Print the bench sheet',
-  'set-up': 'Print the card',
-  week: 'Print the week',
+  visit: say.printPullSheet,
+  day: say.printBenchSheet,
+  'set-up': say.printCard,
+  week: say.printWeek,
 };
 
 /**
@@ -61,7 +62,7 @@ export class PapersOut extends LitElement {
       download(this.fileName, bytes as Uint8Array<ArrayBuffer>, 'application/pdf');
       if (missing.length > 0) this.tell(missingWords(missing));
     },
-    failed: (sentence) => this.tell(`The PDF could not be made (${sentence}); print it from the browser instead.`),
+    failed: (sentence) => this.tell(say.pdfCouldNotBe(sentence)),
   });
 
   private choose(change: Partial<PaperChoice>): void {
@@ -95,8 +96,8 @@ export class PapersOut extends LitElement {
   override render() {
     const { asked, made, disabled } = this;
     return html`<label
-        >On paper
-        <select aria-label="What goes on paper" @change=${(event: Event) => this.choose({ what: (event.target as HTMLSelectElement).value as PaperChoice['what'] })}>
+        >${say.onPaper}
+        <select aria-label=${say.whatGoesOnPaper} @change=${(event: Event) => this.choose({ what: (event.target as HTMLSelectElement).value as PaperChoice['what'] })}>
           ${choiceOptions(made.plan, asked, this.visits.length).map(
             ({ value, label }) => html`<option value=${value} .selected=${value === asked.what}>${label}</option>`,
           )}
@@ -109,20 +110,20 @@ export class PapersOut extends LitElement {
             ? nothing
             : html`<label class="tick"
             ><input type="checkbox" .checked=${asked.cards} @change=${(event: Event) => this.choose({ cards: (event.target as HTMLInputElement).checked })} />
-            with a card for each set-up</label
+            ${say.withCardForEach}</label
           >`
       }
       <button ?disabled=${disabled || this.preparing} @click=${() => this.dispatchEvent(new Event('print'))}>
-        ${this.preparing ? 'Drawing the pictures…' : PRINT_WORDS[asked.what]}
+        ${this.preparing ? say.drawingPictures : PRINT_WORDS[asked.what]}
       </button>
       ${
         this.making.running
-          ? html`<ps-progress label="Making the PDF" words="Making the PDF…" .value=${this.making.progress} @stop=${() => this.making.stop()}></ps-progress>`
-          : html`<button ?disabled=${disabled} @click=${() => this.save()}>Save as PDF</button>`
+          ? html`<ps-progress label=${say.makingPDF} words=${say.makingPDF2} .value=${this.making.progress} @stop=${() => this.making.stop()}></ps-progress>`
+          : html`<button ?disabled=${disabled} @click=${() => this.save()}>${say.saveAsPDF}</button>`
       }
-      <select aria-label="Page size of the PDF" @change=${(event: Event) => (this.size = (event.target as HTMLSelectElement).value as PageName)}>
+      <select aria-label=${say.pageSizeOfPDF} @change=${(event: Event) => (this.size = (event.target as HTMLSelectElement).value as PageName)}>
         <option value="A4">A4</option>
-        <option value="Letter">Letter</option>
+        <option value="Letter">${say.letter}</option>
       </select>`;
   }
 }

@@ -8,6 +8,7 @@ import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
 import { addressWith, codePicture, outOfReach } from '../../ui/print/code-picture.ts';
+import { say } from '../../words/en/press/sheet.ts';
 
 /** Characters of an address that a phone still reads off a screen as a code: more need squares that are too fine (common practice, no source). */
 const MOST_SIGNS = 1800;
@@ -53,18 +54,17 @@ export class PhoneCode extends LitElement {
 
   private code() {
     if (this.address === '') return nothing;
-    if (this.address.length > MOST_SIGNS)
-      return html`<p>This set-up is too long for a code that a phone can read: print its card, or save it as a PDF.</p>`;
-    return codePicture(this.address, `Code of set-up ${this.number}`);
+    if (this.address.length > MOST_SIGNS) return html`<p>${say.thisSetUpIs}</p>`;
+    return codePicture(this.address, say.codeOfSetUp(this.number));
   }
 
   override render() {
-    return html`<button ?disabled=${this.disabled} @click=${() => this.show()}>On a phone…</button>
+    return html`<button ?disabled=${this.disabled} @click=${() => this.show()}>${say.onPhone}</button>
       ${dialogBox(
-        { heading: `Set-up ${this.number} on a phone`, closable: true },
+        { heading: say.setUpOnPhone(this.number), closable: true },
         html`${this.code()}
           ${outOfReach() === null ? nothing : html`<p>${outOfReach()}</p>`}
-          <p>All of it stands in the address behind the sign #, which no server is told. <a href=${this.address} target="_blank" rel="noopener">Open it here</a></p>`,
+          <p>${say.allOfItStands} <a href=${this.address} target="_blank" rel="noopener">${say.openItHere}</a></p>`,
       )}`;
   }
 }

@@ -13,7 +13,7 @@ import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { stencilPath } from '../../ui/print/stencil-path.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/press/sheet.ts';
 import { recipeLetter } from '../../words/plan-words.ts';
 import { paperHtml, type PaperView } from './paper-html.ts';
 import { paperTablesStyle } from './paper-tables-style.ts';
@@ -70,7 +70,7 @@ export class PullSheet extends LitElement {
   private readonly view: PaperView = {
     image: ({ recipe: at, pulls }: PaperState) => {
       const recipe = entryAt(this.made.recipes, at);
-      const words = `${recipeLetter(at)} ${recipe.title} after ${counted(pulls.length, 'pull')}`;
+      const words = say.afterPulls(recipeLetter(at), recipe.title, pulls.length);
       return printImage(this.pictures.of(recipe, pulls), words, recipe.paper.widthMm / recipe.paper.heightMm);
     },
     diagram: ({ card }) =>

@@ -2,11 +2,12 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { entryAt } from '../../../engine/base/at.ts';
+import { capital } from '../../../engine/base/language.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import { settingFor } from '../../../engine/log/settings.ts';
-import { setUpsInAll, tickGroups, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import '../../ui/kit/ink-chip.ts';
+import { setUpsInAll, tickGroups, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import { type CardState, isSplit } from '../../../engine/visit/set-up-cards.ts';
 import { extraUse } from '../../../engine/visit/sheet-columns.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
@@ -15,16 +16,16 @@ import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { stencilPath } from '../../ui/print/stencil-path.ts';
-import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
 import { edgeNotes } from '../../words/edge-notes.ts';
 import { dayOf } from '../../words/edition-words.ts';
+import { say } from '../../words/en/press/sheet.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { plannedAndNow } from '../../words/now-words.ts';
 import { instructionWords, offsetNotes, offsetWords } from '../../words/offset-words.ts';
-import { capital, listed, recipeLetter, setUpTags } from '../../words/plan-words.ts';
-import { lastTimeWords } from '../../words/setting-words.ts';
 import '../log/tick-question.ts';
+import { listed, recipeLetter, setUpTags } from '../../words/plan-words.ts';
+import { lastTimeWords } from '../../words/setting-words.ts';
 import type { TickAnswer, TickQuestion } from '../log/tick-asking.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';
 
@@ -88,10 +89,10 @@ export class SetUpCardView extends LitElement {
     const pulls = state[when];
     const url = this.pictures.of(recipe, pulls);
     const { widthMm, heightMm } = recipe.paper;
-    const words = pulls.length === 0 ? 'bare paper' : `after ${counted(pulls.length, 'pull')}`;
+    const words = pulls.length === 0 ? say.barePaper : say.afterPullsPulls(pulls.length);
     return html`<figure>
       ${printImage(url, `${recipeLetter(state.recipe)} ${recipe.title}, ${words}`, widthMm / heightMm)}
-      <figcaption>${when === 'before' ? 'Now' : 'Then'}: ${words}</figcaption>
+      <figcaption>${say.now(when === 'before', words)}</figcaption>
     </figure>`;
   }
 
@@ -102,7 +103,7 @@ export class SetUpCardView extends LitElement {
     const words = [
       ...(use === null ? [] : [use]),
       ...(group.some((sheet) => this.spoiled.has(sheet)) ? ['spoiled'] : []),
-      ...(group.some((sheet) => this.otherwise.has(tickKey(setUp, sheet))) ? ['≠ differently'] : []),
+      ...(group.some((sheet) => this.otherwise.has(tickKey(setUp, sheet))) ? [say.differently] : []),
     ];
     return words.length === 0 ? nothing : html` <span class="soft small">${words.join(', ')}</span>`;
   }
@@ -110,13 +111,13 @@ export class SetUpCardView extends LitElement {
   private state(state: CardState, setUp: number) {
     const title = this.made.plan.recipes[state.recipe]?.title ?? '';
     const left = state.sheets.filter((sheet) => !this.ticked.has(tickKey(setUp, sheet)));
-    const all = `all ${rangesText(state.sheets)}`;
+    const all = say.all(rangesText(state.sheets));
     const split = isSplit(entryAt(this.made.plan.cards, this.index), state);
     return html`<section class="state" aria-label="${recipeLetter(state.recipe)} ${title}">
       <div class="state-head">
         <h3>${recipeLetter(state.recipe)} ${title}</h3>
         <span class="soft"
-          >${state.sheets.length === 1 ? 'sheet' : 'sheets'} ${rangesText(state.sheets)}${state.prints.length > 1 ? `, ${state.prints.length} pulls each` : ''}${split ? `, ${counted(state.before.length, 'pull')} so far` : ''}</span
+          >${say.sheets(state.sheets.length, rangesText(state.sheets), state.prints.length > 1 ? say.pullsEach(state.prints.length) : '', split ? say.pullsSoFar(state.before.length) : '')}</span
         >
       </div>
       <div class="take"><div class="pictures">
@@ -133,7 +134,7 @@ export class SetUpCardView extends LitElement {
               ><input
                 type="checkbox"
                 data-where=${where}
-                aria-label="${group.length === 1 ? 'Sheet' : 'Sheets'} ${words} pulled"
+                aria-label=${say.sheetsPulled(group.length, words)}
                 ?disabled=${group.every((sheet) => this.spoiled.has(sheet))}
                 .checked=${live(group.every((sheet) => this.ticked.has(tickKey(setUp, sheet))))}
                 @change=${(event: Event) => this.tick(group, (event.target as HTMLInputElement).checked, where)}
@@ -145,7 +146,7 @@ export class SetUpCardView extends LitElement {
           state.sheets.length > 2
             ? html`<li>
               <button class="quiet" style="min-height: 48px" data-where=${all} @click=${() => this.tick(state.sheets, left.length > 0, all)}>
-                ${left.length > 0 ? 'Tick all' : 'Untick all'}
+                ${left.length > 0 ? say.tickAll : say.untickAll}
               </button>${this.asked(all, setUp)}
             </li>`
             : nothing
@@ -167,9 +168,9 @@ export class SetUpCardView extends LitElement {
     const paper = entryAt(recipes, card.states[0]?.recipe ?? 0).paper;
     return html`
       <div class="turn">
-        <h3>Set-up ${card.number} <span class="soft">of ${setUpsInAll(plan)}</span></h3>
-        <button ?disabled=${this.index === 0} @click=${() => this.go(this.index - 1)}>Back</button>
-        <button ?disabled=${this.index === plan.cards.length - 1} @click=${() => this.go(this.index + 1)}>Next</button>
+        <h3>${say.setUp(card.number)} <span class="soft">${say.of(setUpsInAll(plan))}</span></h3>
+        <button ?disabled=${this.index === 0} @click=${() => this.go(this.index - 1)}>${say.back}</button>
+        <button ?disabled=${this.index === plan.cards.length - 1} @click=${() => this.go(this.index + 1)}>${say.next}</button>
       </div>
       ${time !== undefined && time.waitMinutes >= 1 ? html`<p class="note">${capital(waitWords(plan, this.index))}.</p>` : nothing}
       <div class="frame">
@@ -177,12 +178,12 @@ export class SetUpCardView extends LitElement {
           <p class="screen">${card.screen.key} ${card.screen.name}</p>
           <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
           ${mixWords(card) === null ? nothing : html`<p>${mixWords(card)}</p>`}
-          <p class="offset">${capital(offsetWords(card))} · ${counted(card.strokes, 'stroke')}</p>
+          <p class="offset">${say.strokes(capital(offsetWords(card)), card.strokes)}</p>
           ${[...offsetNotes(card), ...edgeNotes(card, recipes)].map((words) => html`<p class="soft small">${words}</p>`)}
           ${instructionWords(card).map((words) => html`<p><b>${words}</b></p>`)}
-          <p class="soft">Mesh ${threadsPerCm} threads/cm, thread ${threadUm} µm</p>
+          <p class="soft">${say.meshThreadsCmThread(threadsPerCm, threadUm)}</p>
           <p>
-            ${tags.length === 0 ? 'Stays as it is.' : html`<span class="do">${capital(listed(tags))}</span>`}
+            ${tags.length === 0 ? say.staysAsItIs : html`<span class="do">${capital(listed(tags))}</span>`}
             ${time === undefined ? nothing : html`<span class="soft">${plannedAndNow(plan, now, this.index)}</span>`}
           </p>
         </div>

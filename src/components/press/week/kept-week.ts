@@ -8,6 +8,7 @@ import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { download } from '../../ui/download.ts';
 import { FileReading } from '../../ui/files/file-reading.ts';
+import { say } from '../../words/en/press/week.ts';
 import { type KeptWeek, keepWeek, openWeek } from '../kept-beside.ts';
 import type { PressVisit } from '../press-visit.ts';
 
@@ -99,7 +100,7 @@ export class KeptWeekPlan implements ReactiveController {
   date(own: OwnVisit, firstDays: readonly number[]): void {
     const { week } = this.kept;
     const [first = today(), ...rest] = firstDays;
-    this.changeWeek('date the visits', {
+    this.changeWeek(say.dateVisits, {
       own: { id: own.id, firstDay: first },
       others: week.others.map((visit, at) => ({ ...visit, firstDay: rest[at] ?? visit.firstDay })),
     });
@@ -111,7 +112,7 @@ export class KeptWeekPlan implements ReactiveController {
     const name = title.trim();
     const visit = week.others[at];
     if (visit === undefined || name === '' || name === visit.title) return;
-    this.changeWeek(`rename ${visit.title}`, {
+    this.changeWeek(say.rename(visit.title), {
       ...week,
       others: week.others.map((each, i) => (i === at ? { ...each, title: name } : each)),
     });
@@ -122,13 +123,13 @@ export class KeptWeekPlan implements ReactiveController {
     const { week } = this.kept;
     const visit = week.others[at];
     if (visit === undefined) return;
-    this.changeWeek(`take ${visit.title} out of the week`, { ...week, others: week.others.filter((_, i) => i !== at) });
-    this.storeOf().tell(`${visit.title} was taken out of the week.`, 'news', {
-      label: 'Put back',
+    this.changeWeek(say.takeOutOfWeek(visit.title), { ...week, others: week.others.filter((_, i) => i !== at) });
+    this.storeOf().tell(say.wasTakenOutOf(visit.title), 'news', {
+      label: say.putBack,
       act: () => {
         const now = this.kept.week;
         if (now.others.every(({ id }) => id !== visit.id))
-          this.changeWeek(`put ${visit.title} back`, { ...now, others: now.others.toSpliced(at, 0, visit) });
+          this.changeWeek(say.putBackTitle(visit.title), { ...now, others: now.others.toSpliced(at, 0, visit) });
       },
     });
   }
@@ -148,19 +149,18 @@ export class KeptWeekPlan implements ReactiveController {
       }
       const { value, problems } = read;
       const made = value?.made ?? null;
-      if (value === null || made === null || value.log === null)
-        store.tell(problems[0]?.message ?? `${file.name}: no pull order is in it; find one there and save the file again.`);
-      else if (value.log.head.id === own.id) store.tell(`${file.name} is the visit that is open; it is in the week already.`, 'news');
-      else if (week.others.length >= MOST_VISITS) store.tell(`${file.name}: the week has ${MOST_VISITS} visits; take one out first.`);
+      if (value === null || made === null || value.log === null) store.tell(problems[0]?.message ?? say.noPullOrderIs(file.name));
+      else if (value.log.head.id === own.id) store.tell(say.isVisitThatIs(file.name), 'news');
+      else if (week.others.length >= MOST_VISITS) store.tell(say.weekHasVisitsTake(file.name, MOST_VISITS));
       else {
         const { title } = value.project;
         const found = withVisit(week, { id: value.log.head.id, title, days: visitDays(made.plan), firstDay: today() });
         ({ week } = found);
         added.push(title);
-        if (found.replaced) store.tell(`${title} was in the week before; its days are now those of ${file.name}.`, 'news');
+        if (found.replaced) store.tell(say.wasInWeekBefore(title, file.name), 'news');
       }
     }
-    if (added.length > 0) this.changeWeek(`add ${added.join(', ')} to the week`, week);
+    if (added.length > 0) this.changeWeek(say.addToWeek(added.join(', ')), week);
   }
 
   /** Hands out what could not be read. */
@@ -169,6 +169,6 @@ export class KeptWeekPlan implements ReactiveController {
   }
 
   dropAside(): void {
-    this.change('throw away what could not be read', { ...this.kept, aside: [] });
+    this.change(say.throwAwayWhatCould, { ...this.kept, aside: [] });
   }
 }

@@ -6,7 +6,7 @@ import { controls } from '../../ui/controls-style.ts';
 import { chooseFiles } from '../../ui/download.ts';
 import { wideTable } from '../../ui/kit/wide-table.ts';
 import '../../ui/kit/fold.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/press/week.ts';
 import { tableHtml } from '../sheet/paper-html.ts';
 import { paperTablesStyle } from '../sheet/paper-tables-style.ts';
 import type { KeptWeekPlan, OwnVisit } from './kept-week.ts';
@@ -83,15 +83,15 @@ export class WeekPlan extends LitElement {
           ? html`<span class="name">${title}</span>`
           : html`<input
               class="name"
-              aria-label="Name of ${title} in the week"
+              aria-label=${say.nameOfInWeek(title)}
               maxlength="100"
               .value=${title}
               @change=${(event: Event) => this.week.rename(at - 1, (event.target as HTMLInputElement).value)}
             />`
       }
-      <span>${counted(daysOf(visit), 'day')}</span>
-      <label>from <input type="date" aria-label="First day of ${title}" .value=${dateText(firstDay)} @change=${(event: Event) => this.date(at, event)} /></label>
-      ${at === 0 ? nothing : html`<button class="quiet" aria-label="Take ${title} out of the week" @click=${() => this.week.takeOut(at - 1)}>Take out</button>`}
+      <span>${say.days(daysOf(visit))}</span>
+      <label>${say.from} <input type="date" aria-label=${say.firstDayOf(title)} .value=${dateText(firstDay)} @change=${(event: Event) => this.date(at, event)} /></label>
+      ${at === 0 ? nothing : html`<button class="quiet" aria-label=${say.takeOutOfWeekTitle(title)} @click=${() => this.week.takeOut(at - 1)}>${say.takeOut}</button>`}
     </div>`;
   }
 
@@ -99,7 +99,7 @@ export class WeekPlan extends LitElement {
   private calendar() {
     return weekBlocks(this.visits).map((block) =>
       block.kind === 'table'
-        ? wideTable('Calendar', tableHtml(block))
+        ? wideTable(say.calendar, tableHtml(block))
         : block.kind === 'text'
           ? html`<p class=${block.bold === true ? 'warn' : 'soft small'}>${block.text}</p>`
           : nothing,
@@ -109,25 +109,25 @@ export class WeekPlan extends LitElement {
   private aside() {
     const { aside } = this.week;
     if (aside === 0) return nothing;
-    return html`<p class="warn">${counted(aside, 'part')} of a kept week could not be read and ${aside === 1 ? 'lies' : 'lie'} aside.</p>
+    return html`<p class="warn">${say.partsOfKeptWeek(aside)}</p>
       <div class="row">
-        <button @click=${() => this.week.saveAside()}>Save as a file…</button>
-        <button class="quiet" @click=${() => this.week.dropAside()}>Throw away</button>
+        <button @click=${() => this.week.saveAside()}>${say.saveAsFile}</button>
+        <button class="quiet" @click=${() => this.week.dropAside()}>${say.throwAway}</button>
       </div>`;
   }
 
   override render() {
     const { visits, week, own } = this;
     const several = visits.length > 1;
-    return html`<ps-fold ruled label="Several visits on this press">
-      <p class="soft">Add the files of others who print here, saved with their pull orders: their days are kept in this browser, nothing else of theirs.</p>
+    return html`<ps-fold ruled label=${say.severalVisitsOnThis}>
+      <p class="soft">${say.addFilesOfOthers}</p>
       <div class="visits">${visits.map((visit, at) => this.visit(visit, at))}</div>
       <div class="row">
-        <button @click=${async () => week.add(await chooseFiles('.zip,application/zip', true), own)}>Add files…</button>
+        <button @click=${async () => week.add(await chooseFiles('.zip,application/zip', true), own)}>${say.addFiles}</button>
         ${
           several
-            ? html`<button @click=${() => week.date(own, oneAfterTheOther(visits))}>One after the other</button>
-                <button ?disabled=${this.disabled} @click=${() => this.dispatchEvent(new Event('print'))}>Print the week</button>`
+            ? html`<button @click=${() => week.date(own, oneAfterTheOther(visits))}>${say.oneAfterOther}</button>
+                <button ?disabled=${this.disabled} @click=${() => this.dispatchEvent(new Event('print'))}>${say.printWeek}</button>`
             : nothing
         }
       </div>

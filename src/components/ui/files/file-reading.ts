@@ -1,6 +1,7 @@
 import { html, nothing, type ReactiveController, type ReactiveControllerHost } from 'lit';
 import type { FileFound, FileKind } from '../../../workers/api/reader-api.ts';
 import { readFile } from '../../../workers/client/file-reader.ts';
+import { say } from '../../words/en/ui/files.ts';
 
 /** Small files are read before anybody could read that they are, ms. */
 const UNSAID_MS = 250;
@@ -53,8 +54,8 @@ export class FileReading implements ReactiveController {
   line() {
     if (this.name === '') return nothing;
     return html`<p class="row small reading">
-      <button type="button" @click=${() => this.stop()}>Stop</button>
-      <span role="status">Reading ${this.name}…</span>
+      <button type="button" @click=${() => this.stop()}>${say.stop}</button>
+      <span role="status">${say.reading(this.name)}</span>
     </p>`;
   }
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/en/ui/files.ts';
 import { download } from '../download.ts';
 
 /** A place on the disk that the user chose; as some browsers give it. */
@@ -46,7 +47,7 @@ export async function saveFile({ name, bytes, of, to }: FileToSave): Promise<boo
   try {
     place ??= await showSaveFilePicker.call(window, {
       suggestedName: name,
-      types: [{ description: 'Pullstack project', accept: { [TYPE]: ['.zip'] } }],
+      types: [{ description: say.pullstackProject, accept: { [TYPE]: ['.zip'] } }],
     });
   } catch (error) {
     if (error instanceof DOMException && error.name === 'AbortError') return false;

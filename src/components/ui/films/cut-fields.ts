@@ -1,6 +1,7 @@
 import { css, html } from 'lit';
 import { EngineError } from '../../../engine/base/error.ts';
 import type { SheetCuts } from '../../../engine/output/film/sections.ts';
+import { say } from '../../words/en/ui/films.ts';
 
 /** Where a sheet is cut, as typed: mm from the left and from the top. */
 export interface TypedCuts {
@@ -37,7 +38,7 @@ export function cutFields(cuts: TypedCuts, change: (change: Partial<TypedCuts>) 
     <input type="text" inputmode="decimal" placeholder=${hint} .value=${cuts[name]} @change=${(event: Event) => change({ [name]: (event.target as HTMLInputElement).value })} />
   </label>`;
   return html`<div class="cuts">
-    ${field('across', 'Upright cuts, mm from the left', '280, 560')} ${field('down', 'Level cuts, mm from the top', '400')}
+    ${field('across', say.uprightCutsMmFrom, '280, 560')} ${field('down', say.levelCutsMmFrom, '400')}
     <p class="soft small">${words}</p>
   </div>`;
 }
@@ -55,6 +56,6 @@ function numbersOf(text: string, from: string): number[] {
     .map((part) => {
       const mm = Number(part);
       if (Number.isFinite(mm)) return mm;
-      throw new EngineError('film.cut', `“${part}” is no place for a cut; give mm from the ${from}, as in 280, 560.`);
+      throw new EngineError('film.cut', say.isNoPlaceFor(part, from));
     });
 }

@@ -2,6 +2,7 @@ import type { FilmPaper, FilmSettings } from '../../../engine/output/film/settin
 import type { Tile } from '../../../engine/output/film/tiles.ts';
 import { type FilmLie, type FilmWays, readsWrong } from '../../../engine/output/film/ways.ts';
 import type { FilmsAs } from '../../output/films/films-file.ts';
+import { say } from '../../words/en/ui/films.ts';
 import type { Option } from '../kit/select.ts';
 import { cutsOf, type TypedCuts } from './cut-fields.ts';
 
@@ -9,35 +10,33 @@ import { cutsOf, type TypedCuts } from './cut-fields.ts';
 export interface FilmChoices extends FilmSettings, TypedCuts {}
 
 export const FILMS_AS: readonly Option<FilmsAs>[] = [
-  { value: 'pdf', label: 'one PDF, all films in it' },
-  { value: 'pdfs', label: 'a PDF a film, in a zip' },
-  { value: 'svgs', label: 'an SVG a film, in a zip' },
+  { value: 'pdf', label: say.onePDFAllFilms },
+  { value: 'pdfs', label: say.pdfFilmInZip },
+  { value: 'svgs', label: say.svgFilmInZip },
 ];
 
 export const FILM_PAPERS: readonly Option<FilmPaper>[] = [
-  { value: 'whole', label: 'a film in one piece' },
-  { value: 'A4', label: 'A4 pages, to join' },
-  { value: 'A3', label: 'A3 pages, to join' },
-  { value: 'Letter', label: 'Letter pages, to join' },
-  { value: 'Tabloid', label: 'Tabloid pages, to join' },
+  { value: 'whole', label: say.filmInOnePiece },
+  { value: 'A4', label: say.a4PagesToJoin },
+  { value: 'A3', label: say.a3PagesToJoin },
+  { value: 'Letter', label: say.letterPagesToJoin },
+  { value: 'Tabloid', label: say.tabloidPagesToJoin },
 ];
 
 export const FILM_SIDES: readonly Option<FilmLie['side']>[] = [
-  { value: 'paper', label: 'Paper side' },
-  { value: 'squeegee', label: 'Squeegee side' },
+  { value: 'paper', label: say.paperSide },
+  { value: 'squeegee', label: say.squeegeeSide },
 ];
 
 export const PRINTED_SIDES: readonly Option<FilmLie['printed']>[] = [
-  { value: 'against', label: 'Against the emulsion' },
-  { value: 'away', label: 'Away from it' },
+  { value: 'against', label: say.againstEmulsion },
+  { value: 'away', label: say.awayFromIt },
 ];
 
 /** What follows for the films from how they lie, in a sentence or two. */
 export function lieSentence(lie: FilmLie): string {
-  const reads = readsWrong(lie)
-    ? 'wrong-reading: mirrored as a whole, label and marks too, and right again through their back'
-    : 'right-reading, seen from their printed side';
-  return `So the films are ${reads}.${lie.printed === 'away' ? ' Light spreads in the film’s base, so edges lose a little.' : ''}`;
+  const reads = readsWrong(lie) ? say.wrongReadingMirroredAs : say.rightReadingSeenFrom;
+  return say.soFilmsAreLight(reads, lie.printed === 'away');
 }
 
 /** Sides of pages, mm. Source: ISO 216; ANSI/ASME Y14.1, A and B. */

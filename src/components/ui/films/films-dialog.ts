@@ -9,17 +9,17 @@ import { sentenceOf } from '../../../workers/client/client.ts';
 import type { FilmsAs, FilmsFile } from '../../output/films/films-file.ts';
 import { missingWords } from '../../output/missing-words.ts';
 import '../cautions.ts';
+import { say } from '../../words/en/ui/films.ts';
 import { controls } from '../controls-style.ts';
 import { download, fileNameOf } from '../download.ts';
 import { dialogStyle } from '../kit/dialog-style.ts';
-import { dialogBox } from '../kit/dialog.ts';
 import '../kit/fold.ts';
 import '../kit/number-field.ts';
-import type { NumberPick } from '../kit/number-field.ts';
+import { dialogBox } from '../kit/dialog.ts';
 import '../kit/problem.ts';
 import '../kit/progress.ts';
 import '../kit/select.ts';
-import { counted } from '../words.ts';
+import type { NumberPick } from '../kit/number-field.ts';
 import { workFailure } from '../work-failure.ts';
 import { Work } from '../work.ts';
 import { cutFields, cutFieldsStyle } from './cut-fields.ts';
@@ -31,8 +31,7 @@ import { screenTicks } from './screen-ticks.ts';
 
 /** No cuts. */
 const WHOLE = { across: '', down: '' };
-const CUT_WORDS =
-  'Each section of the sheet has films of its own, with marks at its corners and sides. For a pull order of each section, cut the print under What to print in Press: its sections have their own films there.';
+const CUT_WORDS = say.eachSectionOfSheet;
 const TYPES = { pdf: 'application/pdf', svg: 'image/svg+xml', zip: 'application/zip' } as const;
 
 /** Film positives at their size: a button, and behind it what is asked of them, with a picture of each page. */
@@ -46,7 +45,7 @@ export class Films extends LitElement {
   @property({ attribute: false }) first: readonly string[] | null = null;
   /** The project's title. */
   @property() heading = '';
-  @property() label = 'Films…';
+  @property() label = say.films;
   @property({ attribute: false }) tell!: (sentence: string) => void;
   @state() private all: readonly FilmOffer[] = [];
   @state() private ticked: ReadonlySet<string> = new Set();
@@ -120,7 +119,7 @@ export class Films extends LitElement {
   private save({ bytes, ending, missing }: FilmsFile): void {
     const { chosen } = this;
     const [only] = chosen;
-    const what = chosen.length === 1 && only !== undefined ? `film ${only.key} ${only.screen.name}` : 'films';
+    const what = chosen.length === 1 && only !== undefined ? say.film(only.key, only.screen.name) : say.films2;
     download(fileNameOf(`${this.heading} ${what}`, ending), bytes as Uint8Array<ArrayBuffer>, TYPES[ending]);
     if (missing.length > 0) this.tell(missingWords(missing));
     this.dialog.close();
@@ -132,13 +131,13 @@ export class Films extends LitElement {
       ><input type="checkbox" .checked=${choices[name]} @change=${(event: Event) => this.change({ [name]: (event.target as HTMLInputElement).checked })} />${label}</label
     >`;
     return html`<div class="fields">
-        <ps-number label="Spread, below 0 choke" unit="mm" .min=${-MOST_SPREAD_MM} .max=${MOST_SPREAD_MM} step="0.05" .value=${choices.spreadMm} @pick=${({ detail }: NumberPick) => this.change({ spreadMm: detail })}></ps-number>
-        ${tickbox('registerMarks', 'Register marks')} ${tickbox('lays', 'Three lays')}
+        <ps-number label=${say.spreadBelow0Choke} unit="mm" .min=${-MOST_SPREAD_MM} .max=${MOST_SPREAD_MM} step="0.05" .value=${choices.spreadMm} @pick=${({ detail }: NumberPick) => this.change({ spreadMm: detail })}></ps-number>
+        ${tickbox('registerMarks', say.registerMarks)} ${tickbox('lays', say.threeLays)}
       </div>
-      <p class="soft small">In transparent inks a spread prints as a darker line wherever films overlap.</p>
+      <p class="soft small">${say.inTransparentInksSpread}</p>
       <div class="fields">
-        <ps-select label="Films lie on the screen’s" .options=${FILM_SIDES} .value=${choices.side} @pick=${({ detail }: CustomEvent<string>) => this.change({ side: detail as FilmLie['side'] })}></ps-select>
-        <ps-select label="Their printed side" .options=${PRINTED_SIDES} .value=${choices.printed} @pick=${({ detail }: CustomEvent<string>) => this.change({ printed: detail as FilmLie['printed'] })}></ps-select>
+        <ps-select label=${say.filmsLieOnScreens} .options=${FILM_SIDES} .value=${choices.side} @pick=${({ detail }: CustomEvent<string>) => this.change({ side: detail as FilmLie['side'] })}></ps-select>
+        <ps-select label=${say.theirPrintedSide} .options=${PRINTED_SIDES} .value=${choices.printed} @pick=${({ detail }: CustomEvent<string>) => this.change({ printed: detail as FilmLie['printed'] })}></ps-select>
       </div>
       <p class="soft small" role="status">${lieSentence(choices)}</p>`;
   }
@@ -146,16 +145,16 @@ export class Films extends LitElement {
   private pages() {
     const { choices } = this;
     return html`<div class="fields">
-        <ps-select label="Save as" .options=${FILMS_AS} .value=${choices.as} @pick=${({ detail }: CustomEvent<string>) => this.change({ as: detail as FilmsAs })}></ps-select>
-        <ps-select label="Printed as" .options=${FILM_PAPERS} .value=${choices.paper} @pick=${({ detail }: CustomEvent<string>) => this.change({ paper: detail as FilmPaper })}></ps-select>
+        <ps-select label=${say.saveAs} .options=${FILMS_AS} .value=${choices.as} @pick=${({ detail }: CustomEvent<string>) => this.change({ as: detail as FilmsAs })}></ps-select>
+        <ps-select label=${say.printedAs} .options=${FILM_PAPERS} .value=${choices.paper} @pick=${({ detail }: CustomEvent<string>) => this.change({ paper: detail as FilmPaper })}></ps-select>
         ${
           choices.paper === 'whole'
             ? nothing
-            : html`<ps-number label="Overlap" unit="mm" .min=${OVERLAP_MM.least} .max=${OVERLAP_MM.most} .value=${choices.overlapMm} @pick=${({ detail }: NumberPick) => this.change({ overlapMm: detail })}></ps-number>`
+            : html`<ps-number label=${say.overlap} unit="mm" .min=${OVERLAP_MM.least} .max=${OVERLAP_MM.most} .value=${choices.overlapMm} @pick=${({ detail }: NumberPick) => this.change({ overlapMm: detail })}></ps-number>`
         }
       </div>
-      ${choices.paper === 'whole' ? nothing : html`<p class="soft small">Cut one of two neighbours along the marks in its rim and lay it over the other, mark on mark.</p>`}
-      <ps-fold label="Larger than the press" note=${choices.across + choices.down === '' ? '' : 'cut into sections'}>
+      ${choices.paper === 'whole' ? nothing : html`<p class="soft small">${say.cutOneOfTwo}</p>`}
+      <ps-fold label=${say.largerThanPress} note=${choices.across + choices.down === '' ? '' : say.cutIntoSections}>
         ${cutFields(choices, (change) => this.change(change), CUT_WORDS)}
       </ps-fold>`;
   }
@@ -164,20 +163,20 @@ export class Films extends LitElement {
     const { making, chosen } = this;
     return html`<button type="button" @click=${() => this.open()}>${this.label}</button>
       ${dialogBox(
-        { heading: 'Film positives, 1:1', closable: true, onClose: () => this.making.stop() },
+        { heading: say.filmPositives11, closable: true, onClose: () => this.making.stop() },
         html`<form @submit=${(event: Event) => this.make(event)}>
-          <div class="asked">${screenTicks({ all: this.all, ticked: this.ticked, label: 'Screens that films are made of', tick: (ids, shown) => this.tick(ids, shown) })} ${this.edges()} ${this.pages()}</div>
+          <div class="asked">${screenTicks({ all: this.all, ticked: this.ticked, label: say.screensThatFilmsAre, tick: (ids, shown) => this.tick(ids, shown) })} ${this.edges()} ${this.pages()}</div>
           <div class="shown">
             ${filmSheet(this.picture, { page: this.page, wrong: this.wrong, turn: (page) => (this.page = page) })}
-            <p class="soft small">Print at 100 %, never “fit to page”, and measure the bar of 100 mm before you expose.</p>
+            <p class="soft small">${say.printAt100Never}</p>
             <ps-cautions topic="screens"></ps-cautions>
           </div>
           <div class="foot">
-            ${making.running ? html`<ps-progress label="Films made so far" words="Making the films…" .value=${making.progress} @stop=${() => making.stop()}></ps-progress>` : nothing}
+            ${making.running ? html`<ps-progress label=${say.filmsMadeSoFar} words=${say.makingFilms} .value=${making.progress} @stop=${() => making.stop()}></ps-progress>` : nothing}
             ${workFailure(making)}
             <div class="buttons">
-              <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
-              <button class="main" ?disabled=${making.running || chosen.length === 0 || this.wrong !== ''}>Save ${counted(chosen.length, 'film')}</button>
+              <button type="button" @click=${() => this.dialog.close()}>${say.cancel}</button>
+              <button class="main" ?disabled=${making.running || chosen.length === 0 || this.wrong !== ''}>${say.saveFilms(chosen.length)}</button>
             </div>
           </div>
         </form>`,

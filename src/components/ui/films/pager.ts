@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { say } from '../../words/en/ui/films.ts';
 
 /** Which page of how many is shown. */
 interface Pager {
@@ -15,8 +16,8 @@ export function pager({ page, pages, words, what, turn }: Pager) {
   const step = (by: number, name: string, sign: string) =>
     html`<button type="button" aria-label=${name} ?disabled=${page + by < 0 || page + by >= pages} @click=${() => turn(page + by)}>${sign}</button>`;
   return html`<div class="pager">
-    ${pages < 2 ? nothing : step(-1, `The ${what} before`, '←')}
+    ${pages < 2 ? nothing : step(-1, say.theBefore(what), '←')}
     <span class="soft small" role="status">${words}</span>
-    ${pages < 2 ? nothing : step(1, `Next ${what}`, '→')}
+    ${pages < 2 ? nothing : step(1, say.next(what), '→')}
   </div>`;
 }

@@ -7,15 +7,15 @@ import { PLATE_MM, type PlateAsked, type PlatesFound } from '../../../engine/out
 import { ringPath } from '../../../engine/output/svg-text.ts';
 import { layPlates } from '../../../workers/client/stencils.ts';
 import '../cautions.ts';
+import { say } from '../../words/en/ui/films.ts';
 import { controls } from '../controls-style.ts';
-import { download, fileNameOf } from '../download.ts';
 import '../kit/choice.ts';
+import { download, fileNameOf } from '../download.ts';
 import { dialogStyle } from '../kit/dialog-style.ts';
-import { dialogBox } from '../kit/dialog.ts';
 import '../kit/number-field.ts';
-import type { NumberPick } from '../kit/number-field.ts';
+import { dialogBox } from '../kit/dialog.ts';
 import '../kit/progress.ts';
-import { counted } from '../words.ts';
+import type { NumberPick } from '../kit/number-field.ts';
 import { workFailure } from '../work-failure.ts';
 import { Work } from '../work.ts';
 import type { FilmOffer } from './film-offers.ts';
@@ -24,8 +24,8 @@ import { pager } from './pager.ts';
 import { screenTicks } from './screen-ticks.ts';
 
 const KINDS = [
-  { value: 'relief', label: 'Plate to print from' },
-  { value: 'stencil', label: 'Stencil to cut' },
+  { value: 'relief', label: say.plateToPrintFrom },
+  { value: 'stencil', label: say.stencilToCut },
 ] as const;
 
 const USUAL: PlateAsked = {
@@ -54,7 +54,7 @@ export class Plates extends LitElement {
   @property({ attribute: false }) offers!: () => FilmOffer[];
   /** Ids of those that are ticked at first; all when left out. */
   @property({ attribute: false }) first: readonly string[] | null = null;
-  @property() label = 'Plates…';
+  @property() label = say.plates;
   /** The project's title. */
   @property() heading = '';
   @state() private asked = USUAL;
@@ -122,36 +122,32 @@ export class Plates extends LitElement {
 
   private fields() {
     const relief = this.asked.kind === 'relief';
-    return html`<ps-choice label="What is cut" .options=${KINDS} .value=${this.asked.kind} @pick=${({ detail }: CustomEvent<string>) => this.change({ kind: detail as PlateAsked['kind'] })}></ps-choice>
+    return html`<ps-choice label=${say.whatIsCut} .options=${KINDS} .value=${this.asked.kind} @pick=${({ detail }: CustomEvent<string>) => this.change({ kind: detail as PlateAsked['kind'] })}></ps-choice>
       <p class="soft small">
-        ${
-          relief
-            ? 'What prints is cut out as pieces, mirrored, to be glued on a block: lay them face up on the film of their screen, turned over.'
-            : 'What prints is cut out of a sheet as large as the paper, as it is seen; bridges hold what would fall out.'
-        }
+        ${relief ? say.whatPrintsIsCut : say.whatPrintsIsCutOut}
       </p>
       ${
         relief
           ? html`${this.chosen.length < 2 ? nothing : this.togetherBox()}
           <div class="fields">
-            ${this.number('sheetWidthMm', 'Sheet, width', PLATE_MM.side, 1)} ${this.number('sheetHeightMm', 'height', PLATE_MM.side, 1)}
-            ${this.number('gapMm', 'Between pieces', PLATE_MM.gap)}
+            ${this.number('sheetWidthMm', say.sheetWidth, PLATE_MM.side, 1)} ${this.number('sheetHeightMm', say.height, PLATE_MM.side, 1)}
+            ${this.number('gapMm', say.betweenPieces, PLATE_MM.gap)}
           </div>`
           : nothing
       }
       <div class="fields">
-        ${this.number('kerfMm', 'Kerf', PLATE_MM.kerf, 0.05)} ${relief ? nothing : this.number('bridgeMm', 'Bridges', PLATE_MM.bridge)}
-        ${this.number('leastMm', 'Least feature', PLATE_MM.least)}
+        ${this.number('kerfMm', say.kerf, PLATE_MM.kerf, 0.05)} ${relief ? nothing : this.number('bridgeMm', say.bridges, PLATE_MM.bridge)}
+        ${this.number('leastMm', say.leastFeature, PLATE_MM.least)}
       </div>
-      <p class="soft small">The cut takes the kerf away: edges move by half of it, so that what is left has its size. Ask whoever cuts for their kerf, sheets and least feature.</p>
+      <p class="soft small">${say.cutTakesKerfAway}</p>
       <ps-cautions topic="cutting"></ps-cautions>`;
   }
 
   private togetherBox() {
     return html`<label
-        ><input type="checkbox" .checked=${this.asked.together === true} @change=${(event: Event) => this.change({ together: (event.target as HTMLInputElement).checked })} />Pieces of several screens share sheets</label
+        ><input type="checkbox" .checked=${this.asked.together === true} @change=${(event: Event) => this.change({ together: (event.target as HTMLInputElement).checked })} />${say.piecesOfSeveralScreens}</label
       >
-      <p class="soft small">Each contour keeps its screen’s number: as a class in the SVG, as a layer in the DXF.</p>`;
+      <p class="soft small">${say.eachContourKeepsIts}</p>`;
   }
 
   private picture({ sheets }: PlatesFound) {
@@ -166,9 +162,9 @@ export class Plates extends LitElement {
   private said({ pieces, islands, bridges, narrow }: PlatesFound): string {
     const relief = this.asked.kind === 'relief';
     const parts = [
-      relief ? counted(pieces, 'piece') : counted(pieces, 'opening'),
-      relief ? '' : islands === 0 ? 'nothing falls out' : `${counted(islands, 'island')} held by ${counted(bridges, 'bridge')}`,
-      narrow === 0 ? '' : `${counted(narrow, 'place')} narrower than ${this.asked.leastMm} mm: see Thin places`,
+      relief ? say.pieces(pieces) : say.openings(pieces),
+      relief ? '' : islands === 0 ? say.nothingFallsOut : say.islandsHeldByBridges(islands, bridges),
+      narrow === 0 ? '' : say.placesNarrowerThanMm(narrow, this.asked.leastMm),
     ];
     return parts.filter((part) => part !== '').join('; ');
   }
@@ -178,25 +174,25 @@ export class Plates extends LitElement {
     const sheets = found?.sheets ?? [];
     const sheet = sheets[this.sheet];
     const size = sheet === undefined ? '' : `${roundTo(sheet.widthMm, 1)} × ${roundTo(sheet.heightMm, 1)} mm`;
-    const words = sheets.length > 1 ? `Sheet ${this.sheet + 1} of ${sheets.length}, ${size}` : size;
-    return html`<div class="sheet">${found === null ? html`<span class="soft">${running ? 'Laying it out…' : 'Nothing to cut'}</span>` : this.picture(found)}</div>
-      ${pager({ page: this.sheet, pages: sheets.length, words, what: 'sheet', turn: (at) => (this.sheet = at) })}
+    const words = sheets.length > 1 ? say.sheetOf(this.sheet + 1, sheets.length, size) : size;
+    return html`<div class="sheet">${found === null ? html`<span class="soft">${running ? say.layingItOut : say.nothingToCut}</span>` : this.picture(found)}</div>
+      ${pager({ page: this.sheet, pages: sheets.length, words, what: say.sheet, turn: (at) => (this.sheet = at) })}
       ${found === null ? nothing : html`<p class="small" role="status">${this.said(found)}.</p>`}
-      ${running ? html`<ps-progress label="Laying out the contours" .value=${null} @stop=${() => this.work.stop()}></ps-progress>` : nothing} ${workFailure(this.work)}`;
+      ${running ? html`<ps-progress label=${say.layingOutContours} .value=${null} @stop=${() => this.work.stop()}></ps-progress>` : nothing} ${workFailure(this.work)}`;
   }
 
   override render() {
     return html`<button type="button" @click=${() => this.open()}>${this.label}</button>
       ${dialogBox(
-        { heading: 'Plates and stencils to cut', closable: true, onClose: () => this.work.stop() },
+        { heading: say.platesAndStencilsTo, closable: true, onClose: () => this.work.stop() },
         html`<form @submit=${(event: Event) => void this.save(event)}>
           <div class="asked">
-            ${screenTicks({ all: this.all, ticked: this.ticked, label: 'Screens that are cut', tick: (ids) => this.tick(ids) })} ${this.fields()}
+            ${screenTicks({ all: this.all, ticked: this.ticked, label: say.screensThatAreCut, tick: (ids) => this.tick(ids) })} ${this.fields()}
           </div>
           <div class="shown">${this.shown()}</div>
           <div class="foot buttons">
-            <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
-            <button class="main" ?disabled=${this.work.found === null}>Save SVG and DXF</button>
+            <button type="button" @click=${() => this.dialog.close()}>${say.cancel}</button>
+            <button class="main" ?disabled=${this.work.found === null}>${say.saveSVGAndDXF}</button>
           </div>
         </form>`,
       )}`;

@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { say } from '../../words/en/ui/films.ts';
 import type { FilmOffer } from './film-offers.ts';
 
 interface ScreenTicks {
@@ -18,8 +19,8 @@ export function screenTicks({ all, ticked, label, tick }: ScreenTicks) {
     html`<button type="button" class="quiet" @click=${() => tick(new Set(films.map(({ id }) => id)))}>${words}</button>`;
   return html`<div>
     <div class="top">
-      <h3>Screens</h3>
-      ${pick('All', all)} ${toMake.length === 0 ? nothing : pick('To make', toMake)} ${pick('None', [])}
+      <h3>${say.screens}</h3>
+      ${pick(say.all, all)} ${toMake.length === 0 ? nothing : pick(say.toMake, toMake)} ${pick(say.none, [])}
     </div>
     <div class="screens" role="group" aria-label=${label}>
       ${all.map(

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { say } from '../../words/en/ui/kit.ts';
 
 /** What a dialog shows besides what is asked in it. */
 export interface DialogHead {
@@ -24,7 +25,7 @@ export function dialogBox({ heading, beside, closable, onClose }: DialogHead, co
   return html`<dialog aria-label=${heading} @close=${onClose ?? nothing}>
     <div class="dialog-head">
       <h2>${heading} ${beside ?? nothing}</h2>
-      ${closable === true ? html`<button type="button" class="quiet" aria-label="Close" @click=${close}>✕</button>` : nothing}
+      ${closable === true ? html`<button type="button" class="quiet" aria-label=${say.close} @click=${close}>✕</button>` : nothing}
     </div>
     ${content}
   </dialog>`;

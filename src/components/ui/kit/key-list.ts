@@ -1,5 +1,6 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { say } from '../../words/en/ui/kit.ts';
 import { controls } from '../controls-style.ts';
 
 /** A key, or several, and what it does. */
@@ -7,9 +8,9 @@ export type KeyWords = readonly [key: string, does: string];
 
 /** What works in every room. */
 const EVERYWHERE: readonly KeyWords[] = [
-  ['Up and down, in a field of numbers', 'one step more or less'],
-  ['Ctrl or ⌘ and Z', 'undo; with Shift, or Ctrl and Y, redo'],
-  ['?', 'this help'],
+  [say.upAndDownIn, say.oneStepMoreOr],
+  [say.ctrlOrAndZ, say.undoWithShiftOr],
+  ['?', say.thisHelp],
 ];
 
 /** All keys of a room, in one list. */

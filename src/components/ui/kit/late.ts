@@ -1,8 +1,9 @@
 import type { LitElement } from 'lit';
+import { say } from '../../words/en/ui/kit.ts';
 
 /** Why something is not there that is fetched when it is first asked for. @param what 'Help', 'This room' */
 export function notFetched(what: string): string {
-  return `${what} could not be fetched from where the app came from. Load the page again; what you made is saved.`;
+  return say.couldNotBeFetched(what);
 }
 
 /** Code that nothing needs before it is asked for. */
@@ -23,7 +24,7 @@ export async function late<Element extends LitElement>(
   try {
     await load();
   } catch {
-    failed(notFetched('This part of the app'));
+    failed(notFetched(say.thisPartOfApp));
     return;
   }
   const ready = await element();

@@ -2,11 +2,12 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { numberText, type TypedNumber, typedNumber } from '../../../engine/base/typed-number.ts';
 import { roundTo } from '../../../engine/base/units.ts';
+import { say } from '../../words/en/ui/kit.ts';
 import { controls } from '../controls-style.ts';
 import { decimalSign, lengthUnit, onLengthUnit, setLengthUnit } from '../length-unit.ts';
 import { fieldStyle } from './field-style.ts';
-import { numberFieldStyle } from './number-field-style.ts';
 import './problem.ts';
+import { numberFieldStyle } from './number-field-style.ts';
 
 const MM_PER_INCH = 25.4;
 /** A thousandth of an inch is a quarter of the grid that offsets lie on. */
@@ -149,11 +150,11 @@ export class NumberField extends LitElement {
   private limits(): string {
     const low = Number.isFinite(this.min);
     const high = Number.isFinite(this.max);
-    const number = this.whole ? 'a whole number' : 'a number';
+    const number = this.whole ? say.wholeNumber : say.aNumber;
     const [min, max] = [this.min, this.max].map((limit) => numberText(this.shown(limit), decimalSign()));
-    if (low && high) return `Give ${this.whole ? `${number} from ` : ''}${min} to ${max}.`;
-    if (low) return `Give ${this.whole ? `${number}, ` : ''}${min} or more.`;
-    return high ? `Give ${this.whole ? `${number}, ` : ''}${max} or less.` : `Give ${number}.`;
+    if (low && high) return say.giveTo(this.whole ? say.from(number) : '', min ?? '', max ?? '');
+    if (low) return say.giveOrMore(this.whole ? `${number}, ` : '', min ?? '');
+    return high ? say.giveOrLess(this.whole ? `${number}, ` : '', max ?? '') : say.give(number);
   }
 
   protected override willUpdate(changed: Map<string, unknown>): void {
@@ -181,7 +182,7 @@ export class NumberField extends LitElement {
   private unitSign() {
     if (this.unit !== 'mm') return this.unit === '' ? nothing : html`<span class="soft">${this.unit}</span>`;
     const other = this.inInches ? 'mm' : 'in';
-    const words = `Lengths are in ${this.inInches ? 'inches: show mm' : 'mm: show inches'}`;
+    const words = say.lengthsAreInInches(this.inInches);
     return html`<button type="button" class="unit" title=${words} aria-label=${words} @click=${() => setLengthUnit(other)}>${this.shownUnit}</button>`;
   }
 

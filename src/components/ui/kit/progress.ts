@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { say } from '../../words/en/ui/kit.ts';
 import { controls } from '../controls-style.ts';
 import { rowHost } from '../layout-style.ts';
 
@@ -35,7 +36,7 @@ export class Progress extends LitElement {
   /** How far it is, in words; '' shows none. */
   @property() words = '';
   /** What the button is called; '' for work that nobody can end. */
-  @property() stop = 'Stop';
+  @property() stop = say.stop;
 
   override render() {
     return html`${

@@ -5,11 +5,11 @@ import { LOG_FORMAT, LOG_VERSION, type LogEvent, type VisitHead, type VisitLog }
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
+import { say } from '../../words/en/ui/log.ts';
 import { eventWords } from '../../words/log-words.ts';
 import { chooseFiles, download, fileNameOf } from '../download.ts';
 import type { FileReading } from '../files/file-reading.ts';
 import { newId } from '../new-id.ts';
-import { counted } from '../words.ts';
 import type { LogKeeper } from './log-keeper.ts';
 
 /** Hands out the log, for another device at the same press or for safe keeping. */
@@ -39,10 +39,10 @@ export async function restoreLogs(store: AppStore, reading: FileReading): Promis
       const known = new Set(((await store.saver.readEvents?.(value.head.id)) ?? []).map(({ id }) => id));
       const fresh = value.events.filter(({ id }) => !known.has(id));
       await store.saver.addEvents?.(value.head, fresh);
-      const brought = fresh.length === 0 ? 'nothing new' : `${counted(fresh.length, 'entry', 'entries')} of ${value.head.title} brought in`;
+      const brought = fresh.length === 0 ? say.nothingNew : say.entriesOfBroughtIn(fresh.length, value.head.title);
       store.tell(`${file.name}: ${brought}.`, 'news');
     } catch (error) {
-      store.tell(`${file.name} was not brought in: ${sentenceOf(error)}`);
+      store.tell(say.wasNotBroughtIn(file.name, sentenceOf(error)));
     }
   }
 }
@@ -64,7 +64,7 @@ export async function bringInLog(store: AppStore, log: LogKeeper, reading: FileR
       await log.bringIn(fresh);
       const conflicts = merged.conflicts.length;
       store.tell(
-        `${file.name}: ${fresh.length === 0 ? 'nothing new' : `${counted(fresh.length, 'entry', 'entries')} brought in`}${conflicts === 0 ? '' : `; ${counted(conflicts, 'contradiction')}, shown with the sheets`}.`,
+        `${file.name}: ${fresh.length === 0 ? say.nothingNew : say.entriesBroughtIn(fresh.length)}${conflicts === 0 ? '' : say.contradictionsShownWithSheets(conflicts)}.`,
         'news',
       );
     } catch (error) {
@@ -76,15 +76,14 @@ export async function bringInLog(store: AppStore, log: LogKeeper, reading: FileR
 
 /** Keeps a sheet as it really is among the recipes, to print again what happened once. */
 export function keepSheet(store: AppStore, recipe: Recipe, sheet: SheetAsPulled): void {
-  const title = `${recipe.title}, sheet ${sheet.number} as pulled`;
+  const title = say.sheetAsPulled(recipe.title, sheet.number);
   const note = sheet.events
     .filter((event) => event.kind === 'otherwise' || event.kind === 'kept' || event.kind === 'lucky')
     .map((event) => eventWords(event, recipe))
     .join('. ');
   try {
     const kept = recipeAsPulled(recipe, sheet, { id: newId(), title, note: note.slice(0, 4000), parent: recipe.id });
-    if (store.dispatch({ kind: 'keep-recipe', recipe: kept }))
-      store.tell(`${title} is in the Chest; make an edition of it there, or take it to another visit.`, 'news');
+    if (store.dispatch({ kind: 'keep-recipe', recipe: kept })) store.tell(say.isInChestMake(title), 'news');
   } catch (error) {
     store.tell(sentenceOf(error));
   }

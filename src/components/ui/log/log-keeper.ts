@@ -8,6 +8,7 @@ import type { Recipe } from '../../../engine/recipe/types.ts';
 import { inkText } from '../../../engine/visit/registry.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
+import { say } from '../../words/en/ui/log.ts';
 import { newId } from '../new-id.ts';
 import { workerPairs } from './order-pairs.ts';
 
@@ -105,12 +106,12 @@ export class LogKeeper implements ReactiveController {
     if (head === null || events.length === 0) return;
     const { saver, tell } = { saver: this.store().saver, tell: (sentence: string) => this.store().tell(sentence) };
     try {
-      if (saver.addEvents === undefined) throw new Error('nothing is kept here');
+      if (saver.addEvents === undefined) throw new Error(say.nothingIsKeptHere);
       await saver.addEvents(head, events);
       this.channel?.postMessage({ visit: head.id, events: [...events] } satisfies Message);
     } catch (error) {
       // The work goes on all the same, but nobody shall trust a tick that will be lost.
-      tell(`The log could not be kept in this browser (${sentenceOf(error)}); print the pull sheet and tick on paper.`);
+      tell(say.logCouldNotBe(sentenceOf(error)));
     }
     if (this.head?.id === head.id) this.take(events);
   }

@@ -7,6 +7,7 @@ import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import type { Deviation } from '../../../engine/log/types.ts';
 import type { Happening } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
+import { say } from '../../words/en/ui/log.ts';
 import { eventWords, sheetWords } from '../../words/log-words.ts';
 import { controls } from '../controls-style.ts';
 import { dialogStyle } from '../kit/dialog-style.ts';
@@ -112,7 +113,7 @@ export class LogSheet extends LitElement {
   private renderMany({ among }: SheetTalk) {
     if (among === undefined) return nothing;
     return html`<fieldset class="many">
-      <legend>Which sheets</legend>
+      <legend>${say.whichSheets}</legend>
       ${among.numbers.map(
         (number) => html`<label
           ><input
@@ -128,12 +129,12 @@ export class LogSheet extends LitElement {
   private renderSpoiled({ sheet, over, among }: SheetTalk) {
     const note = (): string => this.value('note');
     const spoiled = (): Happening[] => this.sheets.map((each) => ({ kind: 'spoiled', sheet: each, note: note() }));
-    return html`<button type="button" ?disabled=${this.none} @click=${() => this.happened(spoiled())}>Spoiled</button>
+    return html`<button type="button" ?disabled=${this.none} @click=${() => this.happened(spoiled())}>${say.spoiled}</button>
       ${
         over === null || among !== undefined
           ? nothing
           : html`<button type="button" @click=${() => this.happened([{ kind: 'replaced', sheet: sheet.number, by: over.number, note: note() }])}>
-            Spoiled, ${over.words} takes its place
+            ${say.spoiledTakesItsPlace(over.words)}
           </button>`
       }`;
   }
@@ -151,24 +152,24 @@ export class LogSheet extends LitElement {
         pull === null
           ? nothing
           : html`<fieldset>
-            <legend>How ${pull.words} was${pull.printed ? ' really' : ''} pulled</legend>
+            <legend>${say.howWasReallyPulled(pull.words, pull.printed)}</legend>
             <label class="stacked"
-              >Ink
+              >${say.ink}
               <select name="ink">
-                <option value="">as planned</option>
+                <option value="">${say.asPlanned}</option>
                 ${inks.map((ink, at) => html`<option value=${at}>${ink.name}</option>`)}
               </select></label
             >
-            <label class="stacked">Strokes <input name="strokes" type="number" inputmode="numeric" min="1" max="20" step="1" required .value=${String(pull.strokes)} /></label>
-            <label class="stacked">Off to the right, mm <input name="right" type="number" min="-100" max="100" step="0.1" required value="0" /></label>
-            <label class="stacked">Off downwards, mm <input name="down" type="number" min="-100" max="100" step="0.1" required value="0" /></label>
+            <label class="stacked">${say.strokes} <input name="strokes" type="number" inputmode="numeric" min="1" max="20" step="1" required .value=${String(pull.strokes)} /></label>
+            <label class="stacked">${say.offToRightMm} <input name="right" type="number" min="-100" max="100" step="0.1" required value="0" /></label>
+            <label class="stacked">${say.offDownwardsMm} <input name="down" type="number" min="-100" max="100" step="0.1" required value="0" /></label>
           </fieldset>`
       }
-      <label class="stacked">Note <input name="note" type="text" maxlength="4000" /></label>
-      ${pull === null ? nothing : html`<label><input name="kept" type="checkbox" />Worth keeping as it came</label>`}
+      <label class="stacked">${say.note} <input name="note" type="text" maxlength="4000" /></label>
+      ${pull === null ? nothing : html`<label><input name="kept" type="checkbox" />${say.worthKeepingAsIt}</label>`}
       <div class="buttons">
         ${this.renderSpoiled(talk)}
-        <button class="main" type="submit" ?disabled=${this.none}>${pull === null ? 'Keep it as it came' : 'Pulled like this'}</button>
+        <button class="main" type="submit" ?disabled=${this.none}>${pull === null ? say.keepItAsIt : say.pulledLikeThis}</button>
       </div>
     </form>`;
   }
@@ -176,7 +177,7 @@ export class LogSheet extends LitElement {
   override render() {
     const { talk } = this;
     const many = talk?.among !== undefined;
-    const heading = talk === null ? '' : many ? 'Several sheets' : `Sheet ${talk.sheet.number}`;
+    const heading = talk === null ? '' : many ? say.severalSheets : say.sheet(talk.sheet.number);
     const beside =
       talk === null
         ? nothing
@@ -190,12 +191,12 @@ export class LogSheet extends LitElement {
               many || talk.sheet.events.length === 0
                 ? nothing
                 : html`<section>
-                  <h3>What happened</h3>
-                  <ul aria-label="What happened to sheet ${talk.sheet.number}">
+                  <h3>${say.whatHappened}</h3>
+                  <ul aria-label=${say.whatHappenedToSheet(talk.sheet.number)}>
                     ${talk.sheet.events.map(
                       (event) => html`<li>
                         <span>${eventWords(event, talk.recipe)}</span>
-                        <button @click=${() => this.happened([{ kind: 'undone', sheet: talk.sheet.number, event: event.id }], false)}>Undo</button>
+                        <button @click=${() => this.happened([{ kind: 'undone', sheet: talk.sheet.number, event: event.id }], false)}>${say.undo}</button>
                       </li>`,
                     )}
                   </ul>

@@ -9,15 +9,15 @@ import { numberSheets } from '../../../engine/log/edition/edition-sheets.ts';
 import type { LogEvent } from '../../../engine/log/types.ts';
 import type { Happening } from '../../../engine/log/types.ts';
 import type { AppStore } from '../../app-store.ts';
+import { say } from '../../words/en/ui/log.ts';
 import { eventWords, sheetWords } from '../../words/log-words.ts';
 import { recipeLetter } from '../../words/plan-words.ts';
 import { controls } from '../controls-style.ts';
-import { FileReading } from '../files/file-reading.ts';
 import '../kit/fold.ts';
+import { FileReading } from '../files/file-reading.ts';
 import { cardGrid } from '../layout-style.ts';
 import { printImage } from '../print/print-image.ts';
 import type { StatePictures } from '../print/state-pictures.ts';
-import { counted } from '../words.ts';
 import { keepSheet, bringInLog, saveLog } from './log-files.ts';
 import type { LogKeeper } from './log-keeper.ts';
 import { testEntry } from './test-entry.ts';
@@ -136,16 +136,16 @@ export class LogSheets extends LitElement {
     const { head, events } = this.log;
     const conflicts = checkLog(defined(head), events, this.log.pairs);
     const rest = conflicts.length - CONFLICTS_TOLD;
-    const found = new Map(events.map((event) => [`event ${event.id}`, event]));
+    const found = new Map(events.map((event) => [say.event(event.id), event]));
     return html`${conflicts.slice(0, CONFLICTS_TOLD).map((problem) => {
       const event = found.get(problem.where ?? '');
       const mend =
         event !== undefined && MENDED_BY_UNDO.has(problem.code)
-          ? html` <button @click=${() => void this.undo(event)}>Undo the entry of sheet ${event.sheet}</button>`
+          ? html` <button @click=${() => void this.undo(event)}>${say.undoEntryOfSheet(event.sheet)}</button>`
           : nothing;
       return html`<p class="warn">${problem.message}${mend}</p>`;
     })}
-    ${rest > 0 ? html`<p class="warn">And ${counted(rest, 'more contradiction')} in the log.</p>` : nothing}`;
+    ${rest > 0 ? html`<p class="warn">${say.andMoreContradictionsIn(rest)}</p>` : nothing}`;
   }
 
   /** What is to be pencilled on the sheets of editions, by sheet number. */
@@ -165,35 +165,35 @@ export class LogSheets extends LitElement {
 
   private renderSheet(sheet: SheetAsPulled, mark: string | undefined) {
     const recipe = entryAt(this.log.recipes, sheet.recipe);
-    const words = `Sheet ${sheet.number}`;
+    const words = say.sheet(sheet.number);
     return html`<li class=${sheet.spoiled ? 'spoiled' : ''} aria-label=${words}>
-      ${printImage(this.pictures.of(recipe, sheet.pulls), `${words} as pulled`, recipe.paper.widthMm / recipe.paper.heightMm)}
+      ${printImage(this.pictures.of(recipe, sheet.pulls), say.asPulled(words), recipe.paper.widthMm / recipe.paper.heightMm)}
       <p class="head"><span class="number">${sheet.number}</span>${sheet.use === 'proof' || sheet.use === 'over' ? html` <span class="soft small">${sheet.use}</span>` : nothing}${mark === undefined ? nothing : html`<span class="mark">${mark}</span>`}</p>
       <p class="small title" title=${recipe.title}>${recipeLetter(sheet.recipe)} ${recipe.title}</p>
       <p class="soft small">${sheetWords(sheet, recipe)}</p>
       ${sheet.notes.map((note) => html`<p class="small">${note}</p>`)}
       <label class="small"
-        >Lies in
+        >${say.liesIn}
         <input
           type="text"
           maxlength="200"
-          aria-label="Where sheet ${sheet.number} lies"
-          placeholder="box or drawer"
+          aria-label=${say.whereSheetLies(sheet.number)}
+          placeholder=${say.boxOrDrawer}
           .value=${sheet.box}
           @change=${(event: Event) => void this.add([{ kind: 'placed', sheet: sheet.number, box: (event.target as HTMLInputElement).value.trim() }])}
       /></label>
       ${
         sheet.pulls.length === 0
           ? nothing
-          : html`<button aria-label="Keep sheet ${sheet.number} as a recipe" @click=${() => keepSheet(this.store, recipe, sheet)}>Keep as a recipe</button>`
+          : html`<button aria-label=${say.keepSheetAsRecipe(sheet.number)} @click=${() => keepSheet(this.store, recipe, sheet)}>${say.keepAsRecipe}</button>`
       }
       ${sheet.spoiled ? nothing : this.offer?.(sheet.number)}
       ${
         sheet.events.length === 0
           ? nothing
-          : html`<ps-fold quiet class="small" label="What happened">
+          : html`<ps-fold quiet class="small" label=${say.whatHappened}>
             <ol>
-              ${sheet.events.map((event) => html`<li style="display: list-item">${eventWords(event, recipe)} <button class="quiet" @click=${() => void this.undo(event)}>Undo</button></li>`)}
+              ${sheet.events.map((event) => html`<li style="display: list-item">${eventWords(event, recipe)} <button class="quiet" @click=${() => void this.undo(event)}>${say.undo}</button></li>`)}
             </ol>
           </ps-fold>`
       }
@@ -213,12 +213,12 @@ export class LogSheets extends LitElement {
     const { marks } = this;
     const bare = shown.filter((sheet) => sheet.events.length === 0).map((sheet) => sheet.number);
     return html`<div class="row tools">
-        <button @click=${() => saveLog(head, events)}>Save the log as a file</button>
-        <button @click=${() => void bringInLog(this.store, this.log, this.file).then(() => this.requestUpdate())}>Bring in another device’s log…</button>
-        ${marks.size > 0 && this.store.room === 'press' ? html`<button @click=${() => this.store.go('chest')}>Numbers and documentation, in the Chest</button>` : nothing}
+        <button @click=${() => saveLog(head, events)}>${say.saveLogAsFile}</button>
+        <button @click=${() => void bringInLog(this.store, this.log, this.file).then(() => this.requestUpdate())}>${say.bringInAnotherDevices}</button>
+        ${marks.size > 0 && this.store.room === 'press' ? html`<button @click=${() => this.store.go('chest')}>${say.numbersAndDocumentationIn}</button>` : nothing}
       </div>
       ${this.file.line()} ${this.renderConflicts()}
-      <ul class="sheets" aria-label="Sheets as pulled">
+      <ul class="sheets" aria-label=${say.sheetsAsPulled}>
         ${repeat(
           shown.filter((sheet) => sheet.events.length > 0),
           (sheet) => sheet.number,
@@ -226,7 +226,7 @@ export class LogSheets extends LitElement {
         )}
         ${test === null || test.events.length === 0 || this.only !== null ? nothing : testEntry({ test, of: head.recipes }, this.pictures, (happenings) => void this.add(happenings))}
       </ul>
-      ${bare.length === 0 ? nothing : html`<p class="soft bare">Still bare paper: ${bare.length === 1 ? 'sheet' : 'sheets'} ${rangesText(bare)}.</p>`}`;
+      ${bare.length === 0 ? nothing : html`<p class="soft bare">${say.stillBarePaperSheets(bare.length, rangesText(bare))}</p>`}`;
   }
 }
 

@@ -1,7 +1,8 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
-import { controls } from '../controls-style.ts';
+import { say } from '../../words/en/ui/next.ts';
 import './what-next.ts';
+import { controls } from '../controls-style.ts';
 import type { NextChoice, NextSheet, WhatNext } from './what-next.ts';
 
 /**
@@ -21,7 +22,7 @@ export class NextButton extends LitElement {
 
   /** Gives the sheet when it is asked for. */
   @property({ attribute: false }) sheetOf!: () => NextSheet | null;
-  @property() label = 'What next?';
+  @property() label = say.whatNext;
   /** What it asks about, where the label alone does not say so. */
   @property() of = '';
   @property({ type: Boolean }) disabled = false;
@@ -40,7 +41,7 @@ export class NextButton extends LitElement {
   }
 
   override render() {
-    return html`<button class=${this.quiet ? 'quiet' : nothing} ?disabled=${this.disabled} aria-label=${this.of === '' || this.label.includes(this.of) ? nothing : `${this.label} For ${this.of}`} @click=${this.open}>${this.label}</button>
+    return html`<button class=${this.quiet ? 'quiet' : nothing} ?disabled=${this.disabled} aria-label=${this.of === '' || this.label.includes(this.of) ? nothing : say.for(this.label, this.of)} @click=${this.open}>${this.label}</button>
       <ps-what-next @take=${this.onTake}></ps-what-next>`;
   }
 }

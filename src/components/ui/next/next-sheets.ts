@@ -7,6 +7,7 @@ import { recipeOf, studioOfRecipe } from '../../../engine/recipe/write.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { type Workshop, workshopOf } from '../../../engine/visit/lent/workshop.ts';
 import type { AppStore } from '../../app-store.ts';
+import { say } from '../../words/en/ui/next.ts';
 import { newId } from '../new-id.ts';
 import type { NextChoice, NextSheet } from './what-next.ts';
 
@@ -20,7 +21,7 @@ function drawerAtHand({ drawer, frames }: Pick<Project, 'drawer' | 'frames'>): S
 export function aimsOf({ recipes, pins = [], drawer }: Project): NextSheet['aims'] {
   return [
     ...recipes.map((recipe) => ({ name: recipe.title, pulls: recipe.pulls, studio: studioOfRecipe(recipe) })),
-    ...pins.map(({ pulls, lineage }) => ({ name: `${printTitle(lineage)}, pinned`, pulls, studio: drawer })),
+    ...pins.map(({ pulls, lineage }) => ({ name: say.pinned(printTitle(lineage)), pulls, studio: drawer })),
   ];
 }
 
@@ -33,12 +34,12 @@ export function benchSheet({ project, relative }: AppStore): NextSheet {
     inks: printInks(drawer.inks).map(({ id }) => id),
   };
   return {
-    name: 'The stack on the Bench',
+    name: say.stackOnBench,
     pulls: bench,
     workshop,
     aims: aimsOf(project),
-    take: 'Add to the stack',
-    note: 'They come over all that is on the stack; undo takes them off.',
+    take: say.addToStack,
+    note: say.theyComeOverAll,
     relative,
   };
 }
@@ -56,8 +57,8 @@ export function recipeSheet({ project, relative }: AppStore, recipe: Recipe): Ne
     pulls: recipe.pulls,
     workshop: workshopOf(recipe, [], hand),
     aims: aimsOf({ ...project, recipes: project.recipes.filter(({ id }) => id !== recipe.id) }),
-    take: 'Keep as a recipe',
-    note: `A recipe of its own comes into the Chest; ${recipe.title} stays as it is.`,
+    take: say.keepAsRecipe,
+    note: say.recipeOfItsOwn(recipe.title),
     relative,
   };
 }
@@ -65,7 +66,7 @@ export function recipeSheet({ project, relative }: AppStore, recipe: Recipe): Ne
 /** Keeps a choice as a recipe that comes of another. */
 export function keepNext(store: AppStore, recipe: Recipe, { more, studio }: Pick<NextChoice, 'more' | 'studio'>): void {
   const pulls = [...recipe.pulls, ...more.map((pull) => ({ ...pull, id: newId() }))];
-  const title = `${recipe.title} and ${more.length} more`;
+  const title = say.andMore(recipe.title, more.length);
   const kept = recipeOf(pulls, studio, { id: newId(), title, parent: recipe.id });
-  if (store.dispatch({ kind: 'keep-recipe', recipe: kept })) store.tell(`${title} is in the Chest.`, 'news');
+  if (store.dispatch({ kind: 'keep-recipe', recipe: kept })) store.tell(say.isInChest(title), 'news');
 }

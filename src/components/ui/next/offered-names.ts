@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { engineFor } from '../../../workers/client/client.ts';
+import { say } from '../../words/en/ui/next.ts';
 import { controls } from '../controls-style.ts';
 import { Work } from '../work.ts';
 
@@ -47,7 +48,7 @@ export class OfferedNames extends LitElement {
     const { found, failure } = this.names;
     if (failure !== '') return html`<p class="refusal small" role="alert">${failure}</p>`;
     if (found === null || found.length === 0) return nothing;
-    return html`<div class="row" role="group" aria-label="Names from what is seen">
+    return html`<div class="row" role="group" aria-label=${say.namesFromWhatIs}>
       ${found.map((name) => html`<button type="button" @click=${() => this.dispatchEvent(new CustomEvent<string>('take', { detail: name }))}>${name}</button>`)}
     </div>`;
   }

@@ -6,13 +6,14 @@ import type { Studio } from '../../../engine/studio/studio.ts';
 import { pullsIn, type Workshop } from '../../../engine/visit/lent/workshop.ts';
 import type { OnwardFind, OnwardProgress } from '../../../workers/api/wall-tools-api.ts';
 import { wallTools } from '../../../workers/client/client.ts';
-import { controls } from '../controls-style.ts';
+import { say } from '../../words/en/ui/next.ts';
 import '../kit/fold.ts';
 import '../kit/ink-chip.ts';
 import '../kit/progress.ts';
+import { controls } from '../controls-style.ts';
 import { fullDialog } from '../layout-style.ts';
-import { pickStyle } from '../pick-style.ts';
 import '../print/picture-view.ts';
+import { pickStyle } from '../pick-style.ts';
 import { workFailure } from '../work-failure.ts';
 import { Work } from '../work.ts';
 import { moreWords, nextPullWords, onwardWords, RANKS, triedWords } from './next-words.ts';
@@ -154,34 +155,34 @@ export class WhatNext extends LitElement {
     const { screens, inks } = workshop.studio;
     const off = refused !== undefined;
     return html`<div class="ask">
-      <label class="line">More pulls, at most
+      <label class="line">${say.morePullsAtMost}
         <select ?disabled=${off} @change=${(event: Event) => this.ask(() => (this.most = Number((event.target as HTMLSelectElement).value)))}>
           ${Array.from({ length: MOST_MORE }, (_, i) => html`<option value=${i + 1} ?selected=${this.most === i + 1}>${i + 1}</option>`)}
         </select>
       </label>
-      <label class="line">Ranked by
+      <label class="line">${say.rankedBy}
         <select ?disabled=${off} @change=${(event: Event) => this.ask(() => (this.by = (event.target as HTMLSelectElement).value as OnwardBy))}>
           ${RANKS.map(([by, label]) => html`<option value=${by} ?selected=${this.by === by} ?disabled=${by === 'nearer' && aims.length === 0}>${label}</option>`)}
         </select>
       </label>
       ${
         this.by === 'nearer'
-          ? html`<label class="line">Nearer to
+          ? html`<label class="line">${say.nearerTo}
               <select @change=${(event: Event) => this.ask(() => (this.aim = (event.target as HTMLSelectElement).selectedIndex))}>
                 ${aims.map(({ name }, i) => html`<option ?selected=${i === this.aim}>${name}</option>`)}
               </select>
             </label>`
           : nothing
       }
-      <label class="line wide">Screens
+      <label class="line wide">${say.screens}
         <select ?disabled=${off} @change=${(event: Event) => this.ask(() => (this.besideMm = Number((event.target as HTMLSelectElement).value)))}>
-          ${BESIDE_MM.map((mm) => html`<option value=${mm} ?selected=${mm === this.besideMm}>${mm === 0 ? 'where they were drawn' : `also ${mm} mm beside`}</option>`)}
+          ${BESIDE_MM.map((mm) => html`<option value=${mm} ?selected=${mm === this.besideMm}>${mm === 0 ? say.whereTheyWereDrawn : say.alsoMmBeside(mm)}</option>`)}
         </select>
       </label>
-      <ps-fold ?disabled=${off} label="Inks at hand" note="${this.inks.size} of ${inks.length}">
+      <ps-fold ?disabled=${off} label=${say.inksAtHand} note=${say.of(this.inks.size, inks.length)}>
         <div class="ticks">${inks.map((ink) => html`<label class="tick"><input type="checkbox" .checked=${this.inks.has(ink.id)} @change=${() => this.ask(() => (this.inks = this.toggled(this.inks, ink.id)))} /><ps-ink-chip .ink=${ink}></ps-ink-chip>${ink.name}</label>`)}</div>
       </ps-fold>
-      <ps-fold label="Screens at hand" note="${this.screens.size} of ${screens.length}">
+      <ps-fold label=${say.screensAtHand} note=${say.ofScreens(this.screens.size, screens.length)}>
         <div class="ticks">${screens.map(({ id, number, name }) => html`<label class="tick"><input type="checkbox" .checked=${this.screens.has(id)} @change=${() => this.ask(() => (this.screens = this.toggled(this.screens, id)))} />${number} ${name}</label>`)}</div>
       </ps-fold>
     </div>`;
@@ -192,7 +193,7 @@ export class WhatNext extends LitElement {
     if (studio === null) return nothing;
     const words = print.more.map((pull) => nextPullWords(pull, studio));
     return html`<label class="pick card">
-      <input type="radio" name="next" aria-label=${words.join(', then ')} .checked=${print === this.chosen} @change=${() => (this.chosen = print)} />
+      <input type="radio" name="next" aria-label=${words.join(say.then2)} .checked=${print === this.chosen} @change=${() => (this.chosen = print)} />
       <ps-picture .picture=${find.pictures[depth]?.[at] ?? null}></ps-picture>
       <span>${words.map((text) => html`<b>${text}</b>`)}<span class="soft">${onwardWords(find.result.now, print)}</span></span>
     </label>`;
@@ -208,7 +209,7 @@ export class WhatNext extends LitElement {
           <div class="cards" role="radiogroup" aria-label=${moreWords(depth + 1)}>${prints.map((print, at) => this.card(print, find, [depth, at]))}</div>
         </section>`,
     )}
-    ${found.every((prints) => prints.length === 0) ? html`<p role="status">None of these screens prints anything on this sheet; let other screens be at hand.</p>` : nothing}`;
+    ${found.every((prints) => prints.length === 0) ? html`<p role="status">${say.noneOfTheseScreens}</p>` : nothing}`;
   }
 
   private foot(sheet: NextSheet, find: OnwardFind) {
@@ -217,10 +218,10 @@ export class WhatNext extends LitElement {
     const at = chosen === null ? -1 : (find.result.found[depth] ?? []).indexOf(chosen);
     const then = find.pictures[depth]?.[at] ?? null;
     return html`<footer>
-      <figure><ps-picture .picture=${find.now} label="${sheet.name} now"></ps-picture><figcaption>Now</figcaption></figure>
-      <figure><ps-picture .picture=${then} label="${sheet.name} then"></ps-picture><figcaption>Then</figcaption></figure>
+      <figure><ps-picture .picture=${find.now} label=${say.now(sheet.name)}></ps-picture><figcaption>${say.now2}</figcaption></figure>
+      <figure><ps-picture .picture=${then} label=${say.thenName(sheet.name)}></ps-picture><figcaption>${say.then3}</figcaption></figure>
       <div class="told">
-        <p role="status">${chosen === null || studio === null ? 'Choose a print.' : html`<b>${chosen.more.map((pull) => nextPullWords(pull, studio)).join(', then ')}</b><br /><span class="soft">${onwardWords(find.result.now, chosen)}.</span>`}</p>
+        <p role="status">${chosen === null || studio === null ? say.choosePrint : html`<b>${chosen.more.map((pull) => nextPullWords(pull, studio)).join(say.then2)}</b><br /><span class="soft">${onwardWords(find.result.now, chosen)}.</span>`}</p>
         ${(sheet.options ?? []).map(({ name, label }) => html`<label class="tick"><input type="checkbox" .checked=${this.options.has(name)} @change=${() => (this.options = this.toggled(this.options, name))} />${label}</label>`)}
         <p class="soft small">${sheet.note}</p>
       </div>
@@ -230,13 +231,13 @@ export class WhatNext extends LitElement {
 
   private face(sheet: NextSheet) {
     const { work, soFar } = this;
-    return html`<header><h2>What next? <span class="soft">${sheet.name}</span></h2><button @click=${() => this.close()}>Close</button></header>
+    return html`<header><h2>${say.whatNext} <span class="soft">${sheet.name}</span></h2><button @click=${() => this.close()}>${say.close}</button></header>
       ${this.asks(sheet)}
       <div class="found">
-        ${work.running ? html`<ps-progress label="Looking" words="Looking at what could come next…" stop="Stop looking" .value=${work.progress} @stop=${() => work.stop()}></ps-progress>` : nothing}
+        ${work.running ? html`<ps-progress label=${say.looking} words=${say.lookingAtWhatCould} stop=${say.stopLooking} .value=${work.progress} @stop=${() => work.stop()}></ps-progress>` : nothing}
         ${workFailure(work)}
-        ${!work.running && work.found === null && work.failure === '' ? html`<p role="status">${soFar === null ? 'Stopped.' : 'Stopped: these are the best of what was looked at.'} <button @click=${() => this.look()}>Look again</button></p>` : nothing}
-        ${soFar === null ? nothing : html`${this.prints(soFar)}<p class="soft small">${triedWords(soFar.result)} Colours are estimates; pull a test.</p>`}
+        ${!work.running && work.found === null && work.failure === '' ? html`<p role="status">${soFar === null ? say.stopped : say.stoppedTheseAreBest} <button @click=${() => this.look()}>${say.lookAgain}</button></p>` : nothing}
+        ${soFar === null ? nothing : html`${this.prints(soFar)}<p class="soft small">${say.coloursAreEstimatesPull(triedWords(soFar.result))}</p>`}
       </div>
       ${soFar === null ? nothing : this.foot(sheet, soFar)}`;
   }
@@ -244,7 +245,7 @@ export class WhatNext extends LitElement {
   override render() {
     const { sheet } = this;
     return html`<dialog
-      aria-label="What next?"
+      aria-label=${say.whatNext}
       @close=${() => {
         this.work.stop();
         this.open = false;

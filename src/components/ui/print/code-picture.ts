@@ -1,5 +1,6 @@
 import { html, svg, type TemplateResult } from 'lit';
 import { encode } from 'uqr';
+import { say } from '../../words/en/ui/print.ts';
 
 /** Addresses that mean this very device wherever they are opened. */
 const HERE_ALONE = /^(localhost|127\.|\[::1\])/;
@@ -22,5 +23,5 @@ export function addressWith(fragment: string): string {
 /** Why another device cannot open addresses of this app, in a sentence; null where it can. */
 export function outOfReach(): string | null {
   if (!HERE_ALONE.test(location.host)) return null;
-  return `A phone cannot reach ${location.host}: open the app from an address that the phone can reach too, and show the code there.`;
+  return say.phoneCannotReachOpen(location.host);
 }

@@ -1,6 +1,7 @@
 import { html, svg, type TemplateResult } from 'lit';
 import type { Paper } from '../../../engine/ink/types.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import { say } from '../../words/en/ui/print.ts';
 import { offsetArrow, offsetWords } from '../../words/offset-words.ts';
 import type { StencilPath } from './stencil-path.ts';
 
@@ -42,7 +43,7 @@ export function offsetDiagram(
   const cy = top + height / 2;
   const reach = arrow.length;
   const angle = (Math.atan2(card.dyMm, card.dxMm) * 180) / Math.PI;
-  return html`<svg class="offset-diagram" viewBox="0 0 ${BOX} ${BOX}" role="img" aria-label="Printed area against the lays, the three stops of the paper: ${offsetWords(card)}">
+  return html`<svg class="offset-diagram" viewBox="0 0 ${BOX} ${BOX}" role="img" aria-label=${say.printedAreaAgainstLays(offsetWords(card))}>
     <rect x=${left} y=${top} width=${width} height=${height} fill="var(--stock)" stroke="var(--stock-line)" />
     ${lays.map(([x, y, onSide]) =>
       onSide

@@ -1,13 +1,15 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { numberLocale } from '../../../engine/base/language.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { studioOfRecipe } from '../../../engine/recipe/write.ts';
 import { wallTools } from '../../../workers/client/client.ts';
+import { say } from '../../words/en/ui/print.ts';
 import { controls } from '../controls-style.ts';
 import { fileNameOf } from '../download.ts';
+import '../kit/number-field.ts';
 import { dialogStyle } from '../kit/dialog-style.ts';
 import { dialogBox } from '../kit/dialog.ts';
-import '../kit/number-field.ts';
 import type { NumberPick } from '../kit/number-field.ts';
 import { Work } from '../work.ts';
 import { type MadeFile, saveAndClose, saveForm } from './save-form.ts';
@@ -74,29 +76,28 @@ export class PictureOut extends LitElement {
     const { recipe, widthMm, dpi } = this;
     const wide = Math.round((widthMm / MM_PER_INCH) * dpi);
     const high = recipe === null ? 0 : Math.round((wide * recipe.paper.heightMm) / recipe.paper.widthMm);
-    return html`<div class="row">${this.number('widthMm', 'Width', 'mm', { min: 5, max: 20_000 })} ${this.number('dpi', 'Resolution', 'dpi', { min: 10, max: 2400 })}</div>
-      <p class="soft small">${wide.toLocaleString('en')} × ${high.toLocaleString('en')} pixels, coloured as here: a picture to look at, not a film positive.</p>`;
+    return html`<div class="row">${this.number('widthMm', say.width, 'mm', { min: 5, max: 20_000 })} ${this.number('dpi', say.resolution, 'dpi', { min: 10, max: 2400 })}</div>
+      <p class="soft small">${say.pixelsColouredAsHere(wide.toLocaleString(numberLocale()), high.toLocaleString(numberLocale()))}</p>`;
   }
 
   override render() {
     const drawn = html`<p class="soft small">
-      True size in mm, a layer a pull, each in the colour of one stroke over white and multiplied: where inks overlap, other programs show
-      another colour than the films here.
+      ${say.trueSizeInMm}
     </p>`;
     return dialogBox(
       { heading: this.heading, onClose: () => this.making.stop() },
       saveForm(
         this.making,
         { make: () => this.make(), cancel: () => this.dialog.close() },
-        html`<label>as
-          <select aria-label="File" @change=${(event: Event) => {
+        html`<label>${say.as}
+          <select aria-label=${say.file} @change=${(event: Event) => {
             this.kind = (event.target as HTMLSelectElement).value as 'png' | 'svg';
           }}>
-            <option value="png" ?selected=${this.kind === 'png'}>PNG, a picture</option>
-            <option value="svg" ?selected=${this.kind === 'svg'}>SVG, a drawing</option>
+            <option value="png" ?selected=${this.kind === 'png'}>${say.pngPicture}</option>
+            <option value="svg" ?selected=${this.kind === 'svg'}>${say.svgDrawing}</option>
           </select></label>
         ${this.kind === 'png' ? this.pixels() : drawn}
-        <p class="soft small">The file carries the recipe: dropped in the Chest, it gives it back.</p>
+        <p class="soft small">${say.fileCarriesRecipeDropped}</p>
         `,
       ),
     );

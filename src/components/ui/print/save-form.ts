@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
-import { download } from '../download.ts';
+import { say } from '../../words/en/ui/print.ts';
 import '../kit/progress.ts';
+import { download } from '../download.ts';
 import { workFailure } from '../work-failure.ts';
 import type { Work } from '../work.ts';
 
@@ -25,11 +26,11 @@ export function saveForm(making: Work<MadeFile>, { make, cancel }: { make(): voi
   };
   return html`<form @submit=${submit}>
     ${asked}
-    ${running ? html`<ps-progress label="Made so far" .value=${progress} @stop=${() => making.stop()}></ps-progress>` : nothing}
+    ${running ? html`<ps-progress label=${say.madeSoFar} .value=${progress} @stop=${() => making.stop()}></ps-progress>` : nothing}
     ${workFailure(making)}
     <div class="buttons">
-      <button type="button" @click=${cancel}>Cancel</button>
-      <button class="main" ?disabled=${running}>Save</button>
+      <button type="button" @click=${cancel}>${say.cancel}</button>
+      <button class="main" ?disabled=${running}>${say.save}</button>
     </div>
   </form>`;
 }

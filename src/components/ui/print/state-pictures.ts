@@ -4,6 +4,7 @@ import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import { engineFor, sentenceOf } from '../../../workers/client/client.ts';
+import { say } from '../../words/en/ui/print.ts';
 import { recipeStudio } from './recipe-studio.ts';
 
 /** Rows of a state picture: sharp at 60 mm on paper and on a tablet's card. */
@@ -98,7 +99,7 @@ export class StatePictures implements ReactiveController {
         const picture = await engineFor('picture').thumbnail({ studio: recipeStudio(recipe), pulls, heightPx: ROWS, relative });
         url = URL.createObjectURL(await imageOf(picture));
       } catch (error) {
-        this.tell(`The picture of "${recipe.title}" could not be drawn: ${sentenceOf(error)}`);
+        this.tell(say.pictureOfCouldNot(recipe.title, sentenceOf(error)));
       }
       this.made.get(recipe)?.set(key, url);
       this.host.requestUpdate();
@@ -113,9 +114,9 @@ export class StatePictures implements ReactiveController {
 export async function imageOf({ widthPx, heightPx, pixels }: Picture): Promise<Blob> {
   const canvas = Object.assign(document.createElement('canvas'), { width: widthPx, height: heightPx });
   const context = canvas.getContext('2d');
-  if (context === null) throw new Error('this browser gave no canvas');
+  if (context === null) throw new Error(say.thisBrowserGaveNo);
   context.putImageData(new ImageData(pixels, widthPx, heightPx), 0, 0);
   return new Promise((resolve, reject) =>
-    canvas.toBlob((png) => (png === null ? reject(new Error('this browser made no PNG')) : resolve(png)), 'image/png'),
+    canvas.toBlob((png) => (png === null ? reject(new Error(say.thisBrowserMadeNo)) : resolve(png)), 'image/png'),
   );
 }

@@ -6,6 +6,7 @@ import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import './picture-view.ts';
+import { say } from '../../words/en/ui/print.ts';
 import { controls } from '../controls-style.ts';
 import { pullWords } from '../words.ts';
 import { stateStripStyle } from './state-strip-style.ts';
@@ -196,7 +197,7 @@ export class StateStrip extends LitElement {
     const { drawer: studio, drag } = this;
     const selected = pull.id === this.selected;
     const free = index > 0 && this.freeSwaps[index - 1] === true;
-    const name = pullWords(pull, index, studio) + (free ? `; a free swap with pull ${index}` : '');
+    const name = pullWords(pull, index, studio) + (free ? say.freeSwapWithPull(index) : '');
     const dragged = drag.mark !== null && this.movedWith(drag.pull ?? '').has(pull.id);
     return html`<div
       role="option"
@@ -230,11 +231,11 @@ export class StateStrip extends LitElement {
     >
       <div class="state bare ${this.shown === 0 ? 'shown' : ''}">
         ${this.sheet(0)}
-        ${compact ? html`<div class="place" title="bare paper">0</div>` : html`<div class="ticket"><div class="line">bare paper</div></div>`}
+        ${compact ? html`<div class="place" title=${say.barePaper}>0</div>` : html`<div class="ticket"><div class="line">${say.barePaper}</div></div>`}
       </div>
       <div
         role="listbox"
-        aria-label="State strip, first down to last down"
+        aria-label=${say.stateStripFirstDown}
         aria-orientation="horizontal"
         aria-multiselectable="true"
         aria-keyshortcuts="Alt+ArrowLeft Alt+ArrowRight Shift+ArrowLeft Shift+ArrowRight Delete"
@@ -249,11 +250,7 @@ export class StateStrip extends LitElement {
       </div>
       <div class="end ${this.childElementCount === 0 ? 'none' : ''}"><slot @slotchange=${() => this.requestUpdate()}></slot></div>
     </div>
-    ${
-      this.freeSwaps.some(Boolean)
-        ? html`<p class="swaps"><b>=</b> free swap: two neighbouring pulls that may change places; the print stays the same within ΔE ${this.minDeltaE}.</p>`
-        : nothing
-    }`;
+    ${this.freeSwaps.some(Boolean) ? html`<p class="swaps">${say.freeSwapTwoNeighbouring(html`<b>=</b>`, this.minDeltaE)}</p>` : nothing}`;
   }
 }
 

@@ -2,6 +2,7 @@ import type { Variant } from '../../../engine/explore/types.ts';
 import type { Pin } from '../../../engine/recipe/prints/pinned-prints.ts';
 import { pinnedPlaces } from '../../../engine/recipe/prints/pinned-prints.ts';
 import type { WallBatch } from '../../../workers/api/wall-api.ts';
+import { say } from '../../words/en/wall/hang.ts';
 import type { SceneHolder } from '../surface/scene-holder.ts';
 import type { Hanging } from './hanging.ts';
 
@@ -66,7 +67,7 @@ export class GuestPrints {
   private name(variants: readonly Variant[]): void {
     const guests = this.from < 0 ? [] : variants.slice(this.from);
     const names = new Map(
-      guests.map((_, i): [number, string] => [this.from + i, this.hanging.pinned.has(this.from + i) ? 'pinned' : 'other wall']),
+      guests.map((_, i): [number, string] => [this.from + i, this.hanging.pinned.has(this.from + i) ? say.pinned : say.otherWall]),
     );
     this.holder.with((scene) => scene.setNames(names));
   }

@@ -3,17 +3,18 @@ import { customElement, property } from 'lit/decorators.js';
 import type { MeasureWords } from '../../../engine/explore/measure/variant-measures.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { rowHost } from '../../ui/layout-style.ts';
+import { say } from '../../words/en/wall/hang.ts';
 import type { MeasureKey } from '../print/print-facts.ts';
 import { BY_NUMBER, type HangChoice } from './hanging.ts';
 
 const WAYS: [HangChoice['way'], string][] = [
-  ['number', 'in the order found'],
-  ['taste', 'as I choose'],
-  ['likeness', 'alike side by side'],
-  ['measures', 'by two measures'],
-  ['related', 'by related prints'],
-  ['pulls', 'by number of pulls'],
-  ['inks', 'by number of inks'],
+  ['number', say.inOrderFound],
+  ['taste', say.asIChoose],
+  ['likeness', say.alikeSideBySide],
+  ['measures', say.byTwoMeasures],
+  ['related', say.byRelatedPrints],
+  ['pulls', say.byNumberOfPulls],
+  ['inks', say.byNumberOfInks],
 ];
 
 export type HangEvent = CustomEvent<HangChoice>;
@@ -66,7 +67,7 @@ export class HangChoiceLine extends LitElement {
   private axis(name: 'across' | 'upwards') {
     const chosen = this.choice[name];
     return html`<label>
-      <span class="soft small">${name === 'across' ? 'Across' : 'Upwards'}</span>
+      <span class="soft small">${name === 'across' ? say.across : say.upwards}</span>
       <select @change=${(event: Event) => this.change({ [name]: (event.target as HTMLSelectElement).value as MeasureKey })}>
         ${this.measures.map(({ key, label }) => html`<option value=${key} ?selected=${key === chosen}>${label}</option>`)}
       </select>
@@ -77,9 +78,9 @@ export class HangChoiceLine extends LitElement {
     const { choice, measures } = this;
     return html`
       <label>
-        <span class="soft small word">Arrange</span>
+        <span class="soft small word">${say.arrange}</span>
         <select
-          aria-label="Arrange the prints"
+          aria-label=${say.arrangePrints}
           @change=${(event: Event) => this.change({ way: (event.target as HTMLSelectElement).value as HangChoice['way'] })}
         >
           ${WAYS.map(
@@ -92,10 +93,10 @@ export class HangChoiceLine extends LitElement {
         choice.way === 'measures'
           ? html`${this.axis('across')}${this.axis('upwards')}
             <label>
-              <span class="visually-hidden">Spacing</span>
+              <span class="visually-hidden">${say.spacing}</span>
               <select @change=${(event: Event) => this.change({ ranks: (event.target as HTMLSelectElement).value === 'ranks' })}>
-                <option value="ranks" ?selected=${choice.ranks}>evenly, by rank</option>
-                <option value="values" ?selected=${!choice.ranks}>by value</option>
+                <option value="ranks" ?selected=${choice.ranks}>${say.evenlyByRank}</option>
+                <option value="values" ?selected=${!choice.ranks}>${say.byValue}</option>
               </select>
             </label>`
           : nothing

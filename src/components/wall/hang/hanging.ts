@@ -1,4 +1,5 @@
 import { defined, entryAt, num } from '../../../engine/base/at.ts';
+import { numberLocale } from '../../../engine/base/language.ts';
 import { MEASURES } from '../../../engine/explore/measure/variant-measures.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import { familiesOf } from '../../../engine/recipe/prints/families.ts';
@@ -6,6 +7,7 @@ import type { Studio } from '../../../engine/studio/studio.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import type { PlanSpec } from '../../canvas/plan/wall-plan.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/wall/hang.ts';
 import { type MeasureKey, PrintFacts } from '../print/print-facts.ts';
 import { originOf } from '../run/wall-origins.ts';
 import { placeAlong } from './measure-axis.ts';
@@ -115,7 +117,6 @@ export class Hanging {
   }
 
   private groups(prints: readonly number[], by: 'pulls' | 'inks') {
-    const word = by === 'pulls' ? 'pull' : 'ink';
     const found = new Map<number, number[]>();
     for (const index of prints) {
       const value = this.facts.measures[index]?.[by] ?? 0;
@@ -126,7 +127,7 @@ export class Hanging {
     return [...found]
       .sort(([a], [b]) => a - b)
       .map(([value, group]) => ({
-        title: `${value} ${value === 1 ? word : `${word}s`}: ${group.length.toLocaleString('en')}`,
+        title: `${by === 'pulls' ? say.pulls(value) : say.inks(value)}: ${group.length.toLocaleString(numberLocale())}`,
         prints: group,
       }));
   }

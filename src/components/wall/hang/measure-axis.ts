@@ -1,4 +1,5 @@
 import { defined, num } from '../../../engine/base/at.ts';
+import { numberLocale } from '../../../engine/base/language.ts';
 import type { MeasureWords } from '../../../engine/explore/measure/variant-measures.ts';
 import type { PlanAxis } from '../../canvas/plan/wall-plan.ts';
 
@@ -6,7 +7,7 @@ const TICKS = 5;
 
 /** A number with the digits that mean something, and its unit. */
 export function measureText(value: number, { digits, unit }: Pick<MeasureWords, 'digits' | 'unit'>): string {
-  const text = value.toLocaleString('en', { minimumFractionDigits: digits, maximumFractionDigits: digits });
+  const text = value.toLocaleString(numberLocale(), { minimumFractionDigits: digits, maximumFractionDigits: digits });
   return unit === '' ? text : `${text} ${unit}`;
 }
 

@@ -1,8 +1,10 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { u32 } from '../../../engine/base/at.ts';
+import { numberLocale } from '../../../engine/base/language.ts';
 import type { MeasureWords } from '../../../engine/explore/measure/variant-measures.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { say } from '../../words/en/wall/hang.ts';
 import type { MeasureKey, PrintFacts } from '../print/print-facts.ts';
 import type { Ranges } from './hanging.ts';
 import { measureText } from './measure-axis.ts';
@@ -173,7 +175,7 @@ export class WallFilter extends LitElement {
     return html`<fieldset>
       <legend>
         <span>${words.label}</span>
-        <span class="soft">${measureText(from, { ...words, unit: '' })} to ${measureText(to, words)}</span>
+        <span class="soft">${say.to(measureText(from, { ...words, unit: '' }), measureText(to, words))}</span>
       </legend>
       ${words.help === undefined ? nothing : html`<p class="soft small">${words.help}</p>`}
       <div class="range" @click=${press}>
@@ -185,9 +187,9 @@ export class WallFilter extends LitElement {
             return svg`<rect x=${i + 0.08} y=${10 - height} width="0.84" height=${height} ?data-out=${middle + half < from || middle - half > to} />`;
           })}
         </svg>
-        <input type="range" aria-label="${words.label}, least" min=${low} max=${high} step=${step} .value=${String(from)}
+        <input type="range" aria-label=${say.least(words.label)} min=${low} max=${high} step=${step} .value=${String(from)}
           @input=${(event: Event) => change([Math.min(bound(event), to), to])} />
-        <input type="range" aria-label="${words.label}, most" min=${low} max=${high} step=${step} .value=${String(to)}
+        <input type="range" aria-label=${say.most(words.label)} min=${low} max=${high} step=${step} .value=${String(to)}
           @input=${(event: Event) => change([from, Math.max(bound(event), from)])} />
       </div>
     </fieldset>`;
@@ -197,10 +199,10 @@ export class WallFilter extends LitElement {
     const { shown, count } = this;
     return html`
       <header>
-        <p role="status">${shown === count ? html`All <b>${count.toLocaleString('en')}</b> hang` : html`<b>${shown.toLocaleString('en')}</b> of ${count.toLocaleString('en')} hang`}</p>
+        <p role="status">${shown === count ? html`${say.allHang(html`<b>${count.toLocaleString(numberLocale())}</b>`)}` : html`${say.ofHang(html`<b>${shown.toLocaleString(numberLocale())}</b>`, count.toLocaleString(numberLocale()))}`}</p>
         ${
           this.ranges.size > 0
-            ? html`<button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('ranges', { detail: new Map() }))}>Show all</button>`
+            ? html`<button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('ranges', { detail: new Map() }))}>${say.showAll}</button>`
             : nothing
         }
       </header>

@@ -5,6 +5,7 @@ import { printTitle } from '../../../engine/recipe/lineage.ts';
 import { KeptPrints } from '../../../engine/recipe/prints/kept-prints.ts';
 import { pinnedPlaces } from '../../../engine/recipe/prints/pinned-prints.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
+import { say } from '../../words/en/wall/prepare.ts';
 import { lineageOf } from '../run/wall-origins.ts';
 
 /** Which prints one would like to pull. */
@@ -39,7 +40,7 @@ export function chosenPrints(project: Pick<Project, 'pins' | 'recipes' | 'drawer
     const marks = { selected: selected.has(place), pinned: pinned.has(place), kept: kept.has(place), wall: true };
     if (!(['selected', 'pinned', 'kept', 'wall'] as const).some((mark) => marks[mark] && sources[mark])) return [];
     const weight = Number(marks.selected) + Number(marks.pinned) + Number(marks.kept);
-    const name = variant.seed === seed ? `No. ${variant.index + 1}` : printTitle(lineageOf(variant));
+    const name = variant.seed === seed ? say.no(variant.index + 1) : printTitle(lineageOf(variant));
     return [wanted(name, variant.pulls, Math.max(1, weight))];
   });
   if (!sources.kept) return prints;

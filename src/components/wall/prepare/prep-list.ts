@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { defined } from '../../../engine/base/at.ts';
+import { fixed } from '../../../engine/base/language.ts';
 import { frameState, type Frames, isAtHand } from '../../../engine/explore/prepare/frames.ts';
 import { filmOfSheet } from '../../../engine/explore/prepare/prepare.ts';
 import { isMirrored } from '../../../engine/shapes/place/mirrored.ts';
@@ -7,6 +8,7 @@ import { screenOutline, screenRings } from '../../../engine/shapes/place/placed.
 import type { Screen } from '../../../engine/shapes/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { PrepRow } from '../../output/prep-list-pdf.ts';
+import { say } from '../../words/en/wall/prepare.ts';
 import { TURNED_OVER } from '../../words/film-words.ts';
 
 const AT_REST = { dxMm: 0, dyMm: 0, turnDeg: 0 };
@@ -24,7 +26,7 @@ function sizeOf(screen: Screen, { shapes, paper }: Studio): string {
 
 /** Screens of a list, in words, by their numbers. */
 export function prepRows(screens: readonly Screen[], studio: Studio, frames: Frames | undefined): PrepRow[] {
-  const film = filmOfSheet(studio.paper).toFixed(2);
+  const film = fixed(filmOfSheet(studio.paper), 2);
   return screens
     .toSorted((a, b) => a.number - b.number)
     .map((screen) => ({
@@ -38,12 +40,12 @@ export function prepRows(screens: readonly Screen[], studio: Studio, frames: Fra
     }));
 }
 
-const HEADS = ['No.', 'Screen', 'Shapes', 'Prints', 'Mesh', 'Film positive', 'State'] as const;
+const HEADS = [say.no2, say.screen, say.shapes, say.prints, say.mesh, say.filmPositive, say.state] as const;
 
 /** The list as a table; where there is no room for columns, a line of each row says what it is. */
 export function prepTable(rows: readonly PrepRow[]) {
   const cells = ({ name, shapes, size, mesh, film, state }: PrepRow): string[] => [name, shapes, size, mesh, film, state];
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="Screens to have">
+  return html`<div class="scroll" tabindex="0" role="region" aria-label=${say.screensToHave}>
     <table class="list" role="table">
       <thead role="rowgroup">
         <tr role="row">

@@ -1,14 +1,16 @@
 import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { fixed } from '../../../engine/base/language.ts';
 import { numberText } from '../../../engine/base/typed-number.ts';
 import { filmOfSheet, type PrepareBudget, type PrepareBy } from '../../../engine/explore/prepare/prepare.ts';
 import type { Paper } from '../../../engine/ink/types.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
 import { typedIn } from '../../ui/typed-input.ts';
+import { say } from '../../words/en/wall/prepare.ts';
 
 function amount(label: string, unit: string, value: number | undefined, set: (value: number | undefined) => void) {
   return html`<label class="amount"><span>${label}</span>
-    <input type="text" inputmode="decimal" placeholder="any" .value=${live(value === undefined ? '' : numberText(value, decimalSign()))} @change=${(
+    <input type="text" inputmode="decimal" placeholder=${say.any} .value=${live(value === undefined ? '' : numberText(value, decimalSign()))} @change=${(
       event: Event,
     ) => {
       const typed = typedIn(event.target as HTMLInputElement);
@@ -22,13 +24,13 @@ export function budgetFields(budget: PrepareBudget, { by, paper }: { by: Prepare
   const field = (name: keyof PrepareBudget, label: string, unit = '') =>
     amount(label, unit, budget[name], (value) => set({ ...budget, [name]: value }));
   return html`<fieldset>
-    <legend>At most</legend>
-    ${field('screens', by === 'screens' ? 'New screens' : 'New ones')}
+    <legend>${say.atMost}</legend>
+    ${field('screens', by === 'screens' ? say.newScreens : say.newOnes)}
     ${
       by === 'screens'
-        ? html`${field('filmM2', 'Film positives', 'm²')} ${field('money', 'Money')} ${field('hours', 'Work', 'hours')}
-          ${field('moneyEach', 'A screen costs')} ${field('hoursEach', 'and takes', 'hours')}
-          <p class="soft small">A film positive is as large as the sheet, ${filmOfSheet(paper).toFixed(2)} m².</p>`
+        ? html`${field('filmM2', say.filmPositives, 'm²')} ${field('money', say.money)} ${field('hours', say.work, say.hours)}
+          ${field('moneyEach', say.screenCosts)} ${field('hoursEach', say.andTakes, say.hours)}
+          <p class="soft small">${say.filmPositiveIsAs(fixed(filmOfSheet(paper), 2))}</p>`
         : nothing
     }
   </fieldset>`;

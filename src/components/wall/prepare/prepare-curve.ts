@@ -1,6 +1,7 @@
 import { html, svg } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
 import type { PrepareStep } from '../../../engine/explore/prepare/prepare.ts';
+import { say } from '../../words/en/wall/prepare.ts';
 
 const WIDTH = 460;
 const HEIGHT = 180;
@@ -28,7 +29,7 @@ export function prepareCurve({ steps, all, count, what, choose }: Curve) {
   const open = steps.some(({ printed, bound }) => bound > printed + 1e-9);
   const chosen = entryAt(steps, Math.min(count, steps.length - 1));
   const every = Math.max(1, Math.ceil(last / 8));
-  return html`<svg class="curve" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Prints possible by ${what}: ${steps.map(({ count: n, printed }) => `${n}: ${Math.round(printed)}`).join(', ')}">
+  return html`<svg class="curve" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label=${say.printsPossibleBy(what, steps.map(({ count: n, printed }) => `${n}: ${Math.round(printed)}`).join(', '))}>
     ${[0, 0.5, 1].map(
       (share) => svg`<line class="rule" x1=${EDGE.left} x2=${WIDTH - EDGE.right} y1=${y(share * all)} y2=${y(share * all)} />
         <text x=${EDGE.left - 6} y=${y(share * all) + 4} text-anchor="end">${Math.round(share * 100)} %</text>`,

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { lacks, type WantedPrint } from '../../../engine/explore/prepare/prepare.ts';
+import { say } from '../../words/en/wall/prepare.ts';
 
 /** Rows that are shown; more would be read by nobody. */
 const MOST_ROWS = 120;
@@ -14,7 +15,7 @@ export interface MatrixColumn {
   state: 'there' | 'chosen' | 'missing';
 }
 
-const STATES: Record<MatrixColumn['state'], string> = { there: 'there', chosen: 'to make', missing: 'not there' };
+const STATES: Record<MatrixColumn['state'], string> = { there: say.there, chosen: say.toMake, missing: say.notThere };
 
 /** Prints by screens and inks: what each takes, what is there, what it lacks; printable ones first. */
 export function prepareMatrix(prints: readonly WantedPrint[], columns: readonly MatrixColumn[]) {
@@ -28,13 +29,13 @@ export function prepareMatrix(prints: readonly WantedPrint[], columns: readonly 
     return { print, names };
   });
   rows.sort((a, b) => a.names.length - b.names.length || b.print.weight - a.print.weight);
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="What each print takes">
+  return html`<div class="scroll" tabindex="0" role="region" aria-label=${say.whatEachPrintTakes}>
       <table class="matrix">
         <thead>
           <tr>
-            <th scope="col">Print</th>
+            <th scope="col">${say.print}</th>
             ${columns.map(({ head, name, state }) => html`<th scope="col" data-state=${state} title="${name}, ${STATES[state]}"><span>${head}</span></th>`)}
-            <th scope="col" class="lacks">Lacks</th>
+            <th scope="col" class="lacks">${say.lacks}</th>
           </tr>
         </thead>
         <tbody>
@@ -45,11 +46,11 @@ export function prepareMatrix(prints: readonly WantedPrint[], columns: readonly 
                 const takes = (kind === 'screen' ? print.screens : print.inks).includes(id);
                 return html`<td data-state=${state}>${takes ? html`<i aria-hidden="true"></i><span class="visually-hidden">${STATES[state]}</span>` : nothing}</td>`;
               })}
-              <td class="lacks">${names.length === 0 ? 'nothing' : names.slice(0, 6).join(', ')}${names.length > 6 ? ` and ${names.length - 6} more` : ''}</td>
+              <td class="lacks">${names.length === 0 ? say.nothing : names.slice(0, 6).join(', ')}${names.length > 6 ? say.andMore(names.length - 6) : ''}</td>
             </tr>`,
           )}
         </tbody>
       </table>
     </div>
-    ${rows.length > MOST_ROWS ? html`<p class="soft small">And ${rows.length - MOST_ROWS} more prints.</p>` : nothing}`;
+    ${rows.length > MOST_ROWS ? html`<p class="soft small">${say.andMorePrints(rows.length - MOST_ROWS)}</p>` : nothing}`;
 }

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
+import { capital } from '../../../engine/base/language.ts';
 import { frameState, type FrameState } from '../../../engine/explore/prepare/frames.ts';
 import {
   filmOfSheet,
@@ -14,10 +15,11 @@ import type { Screen } from '../../../engine/shapes/types.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import { StoreElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { download, fileNameOf } from '../../ui/download.ts';
 import '../../ui/kit/progress.ts';
+import { download, fileNameOf } from '../../ui/download.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/wall/prepare.ts';
 import { chosenPrints, type HungPrints, type Sources } from './chosen-prints.ts';
 import { prepRows, prepTable } from './prep-list.ts';
 import { budgetFields } from './prepare-budget.ts';
@@ -29,9 +31,9 @@ import { askedNotes, newOnes, nextSentence, printedSentence } from './prepare-wo
 const NO_PRINTS: HungPrints = { variants: [], selected: new Set() };
 /** Ways to ask, with their words. */
 const WAYS: readonly (readonly [PrepareBy, string])[] = [
-  ['screens', 'screens to have made'],
-  ['inks', 'inks to have mixed'],
-  ['both', 'screens and inks together'],
+  ['screens', say.screensToHaveMade],
+  ['inks', say.inksToHaveMixed],
+  ['both', say.screensAndInksTogether],
 ];
 
 /** Which screens to have made: the prints that each number of new ones makes possible, and the list that comes of it. */
@@ -107,7 +109,7 @@ export class PrepareScreens extends StoreElement {
   private nameOf(id: string): string {
     const { screens, inks } = this.store.project.drawer;
     const screen = screens.find((each) => each.id === id);
-    return screen === undefined ? (inks.find((each) => each.id === id)?.name ?? id) : `screen ${screen.number} ${screen.name}`;
+    return screen === undefined ? (inks.find((each) => each.id === id)?.name ?? id) : say.screenNumber(screen.number, screen.name);
   }
 
   /** Screens of the list: those that are made and used, and those of the choice. */
@@ -180,22 +182,22 @@ export class PrepareScreens extends StoreElement {
     const { pins = [], recipes, frames, drawer } = this.store.project;
     return html`<div class="ask">
       <fieldset>
-        <legend>Prints that you would like to pull</legend>
-        ${this.source('selected', `${hung.selected.size} selected`)} ${this.source('pinned', `${pins.length} pinned`)}
-        ${this.source('kept', `${recipes.length} kept`)} ${this.source('wall', `all ${hung.variants.length} of the wall`)}
-        <p class="soft small">A print counts once for each of selected, pinned and kept that it is.</p>
+        <legend>${say.printsThatYouWould}</legend>
+        ${this.source('selected', say.selected(hung.selected.size))} ${this.source('pinned', say.pinned(pins.length))}
+        ${this.source('kept', say.kept(recipes.length))} ${this.source('wall', say.allOfWall(hung.variants.length))}
+        <p class="soft small">${say.printCountsOnceFor}</p>
       </fieldset>
-      <label class="way"><b>Ask for</b>
+      <label class="way"><b>${say.askFor}</b>
         <select @change=${(event: Event) => {
           this.by = (event.target as HTMLSelectElement).value as PrepareBy;
           this.find();
         }}>${WAYS.map(([way, label]) => html`<option value=${way} ?selected=${way === this.by}>${label}</option>`)}</select>
       </label>
-      ${this.by === 'inks' ? nothing : html`<p class="small soft">${frames === undefined || frames.made.length === 0 ? 'No screen is made yet' : `Screens made: ${frames.made.length} of ${drawer.screens.length}`}; the Drawer says of each whether it is.</p>`}
+      ${this.by === 'inks' ? nothing : html`<p class="small soft">${say.drawerSaysOfEach(frames === undefined || frames.made.length === 0 ? say.noScreenIsMade : say.screensMadeOf(frames.made.length, drawer.screens.length))}</p>`}
       ${
         this.by === 'screens'
           ? nothing
-          : html`<fieldset><legend>Inks at hand</legend>${drawer.inks.map(
+          : html`<fieldset><legend>${say.inksAtHand}</legend>${drawer.inks.map(
               ({ id, name }) =>
                 html`<label class="tick"><input type="checkbox" .checked=${this.inksThere.has(id)} @change=${() => {
                   const next = new Set(this.inksThere);
@@ -219,17 +221,17 @@ export class PrepareScreens extends StoreElement {
     const choose = (count: number): void => void (this.count = Math.min(count, most));
     const rows = prepRows(this.listed(step), this.store.project.drawer, this.store.project.frames);
     return html`
-      <section aria-label="Prints possible">
-        <h3>Prints possible by ${what}</h3>
+      <section aria-label=${say.printsPossible}>
+        <h3>${say.printsPossibleByWhat(what)}</h3>
         ${prepareCurve({ steps, all, count: this.count, what, choose })}
-        <label class="count">${what.charAt(0).toUpperCase() + what.slice(1)}: <b>${this.count}</b>
+        <label class="count">${capital(what)}: <b>${this.count}</b>
           <input type="range" min="0" max=${most} .value=${String(this.count)} @input=${(event: Event) => choose(Number((event.target as HTMLInputElement).value))} />
         </label>
         ${this.notes().map((note) => html`<p class="soft">${note}</p>`)}
-        <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${this.count >= most && most < steps.length - 1 ? 'More is beyond what you may spend.' : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
+        <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${this.count >= most && most < steps.length - 1 ? say.moreIsBeyondWhat : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
       </section>
-      <section aria-label="Prints by what they take">${prepareMatrix(this.prints, this.columns(step))}</section>
-      ${this.by === 'inks' ? html`<p>To have mixed: ${step.inks.map((id) => this.nameOf(id)).join(', ') || 'none'}.</p>` : this.list(step, rows)}
+      <section aria-label=${say.printsByWhatThey}>${prepareMatrix(this.prints, this.columns(step))}</section>
+      ${this.by === 'inks' ? html`<p>${say.toHaveMixed(step.inks.map((id) => this.nameOf(id)).join(', ') || say.none)}</p>` : this.list(step, rows)}
     `;
   }
 
@@ -244,29 +246,29 @@ export class PrepareScreens extends StoreElement {
   private list(step: PrepareStep, rows: ReturnType<typeof prepRows>) {
     const { toMake = [], film = [] } = this.store.project.frames ?? {};
     const same = toMake.every((id) => step.screens.includes(id)) && step.screens.every((id) => toMake.includes(id) || film.includes(id));
-    return html`<section aria-label="Prep list">
-      <h3>Screens to have</h3>
-      ${rows.length === 0 ? html`<p class="soft">None yet: let more screens be made.</p>` : prepTable(rows)}
-      ${step.inks.length === 0 ? nothing : html`<p>And to have mixed: ${step.inks.map((id) => this.nameOf(id)).join(', ')}.</p>`}
+    return html`<section aria-label=${say.prepList}>
+      <h3>${say.screensToHave}</h3>
+      ${rows.length === 0 ? html`<p class="soft">${say.noneYetLetMore}</p>` : prepTable(rows)}
+      ${step.inks.length === 0 ? nothing : html`<p>${say.andToHaveMixed(step.inks.map((id) => this.nameOf(id)).join(', '))}</p>`}
       <p class="buttons">
-        <button class="main" ?disabled=${same || step.screens.length === 0} @click=${() => this.putOnList(step)}>${same && step.screens.length > 0 ? 'On the prep list' : 'Put on the prep list'}</button>
-        <button ?disabled=${this.saving.running || rows.length === 0} @click=${() => this.save(step)}>Save as PDF</button>
+        <button class="main" ?disabled=${same || step.screens.length === 0} @click=${() => this.putOnList(step)}>${same && step.screens.length > 0 ? say.onPrepList : say.putOnPrepList}</button>
+        <button ?disabled=${this.saving.running || rows.length === 0} @click=${() => this.save(step)}>${say.saveAsPDF}</button>
       </p>
       ${this.saving.failure === '' ? nothing : html`<p role="alert">${this.saving.failure}</p>`}
-      <p class="soft small">Screens on the prep list are to make: the Drawer and the Press say so, and the Wall may keep to screens at hand.</p>
+      <p class="soft small">${say.screensOnPrepList}</p>
     </section>`;
   }
 
   override render() {
     const { work, step } = this;
     const steps = work.found;
-    return html`<dialog aria-label="Which screens to make" @close=${() => work.stop()}>
-      <header><h2>Which screens to make</h2><button @click=${() => this.dialog.close()}>Close</button></header>
+    return html`<dialog aria-label=${say.whichScreensToMake} @close=${() => work.stop()}>
+      <header><h2>${say.whichScreensToMake}</h2><button @click=${() => this.dialog.close()}>${say.close}</button></header>
       ${this.hung === NO_PRINTS ? nothing : this.ask()}
       <div class="answer">
-        ${work.running ? html`<ps-progress label="Trying sets" words="Trying sets of ${newOnes(this.by)}…" .value=${work.progress} @stop=${() => work.stop()}></ps-progress>` : nothing}
+        ${work.running ? html`<ps-progress label=${say.tryingSets} words=${say.tryingSetsOf(newOnes(this.by))} .value=${work.progress} @stop=${() => work.stop()}></ps-progress>` : nothing}
         ${work.failure === '' ? nothing : html`<p role="alert">${work.failure}</p>`}
-        ${!work.running && steps === null && work.failure === '' && this.hung !== NO_PRINTS ? html`<p>Stopped. <button @click=${() => this.find()}>Try again</button></p>` : nothing}
+        ${!work.running && steps === null && work.failure === '' && this.hung !== NO_PRINTS ? html`<p>${say.stopped} <button @click=${() => this.find()}>${say.tryAgain}</button></p>` : nothing}
         ${steps === null || step === null ? nothing : this.answer(steps, step)}
       </div>
     </dialog>`;

@@ -6,6 +6,7 @@ import type { Picture } from '../../../workers/api/picture-api.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import { Work } from '../../ui/work.ts';
 import '../../ui/print/picture-view.ts';
+import { say } from '../../words/en/wall/print.ts';
 
 const HEIGHT_PX = 144;
 
@@ -63,12 +64,12 @@ export class ChangedStrip extends LitElement {
   }
 
   override render() {
-    return html`<ol aria-label="States, those that changed framed">
+    return html`<ol aria-label=${say.statesThoseThatChanged}>
       ${this.pulls.map((pull, i) => {
         const changed = this.touched.includes(pull.id);
         return html`<li ?data-changed=${changed}>
           <ps-picture .picture=${this.states.found?.[i + 1] ?? null}></ps-picture>
-          <span aria-label=${changed ? `${i + 1}, changed` : nothing}>${i + 1}</span>
+          <span aria-label=${changed ? say.changed(i + 1) : nothing}>${i + 1}</span>
         </li>`;
       })}
     </ol>`;

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
+import { fixed, numberLocale } from '../../../engine/base/language.ts';
 import { numberText } from '../../../engine/base/typed-number.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
@@ -11,10 +12,11 @@ import { RAMP, RAMP_END } from '../../../workers/jobs/difference-picture.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
-import { stepOnArrows, typedIn } from '../../ui/typed-input.ts';
 import '../../ui/print/picture-view.ts';
+import { stepOnArrows, typedIn } from '../../ui/typed-input.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/wall/print.ts';
 import { comparePrintsStyle } from './compare-prints-style.ts';
 import { MOST_COMPARED } from './held-pair.ts';
 import { sideBySideStyle } from './side-by-side-style.ts';
@@ -77,12 +79,12 @@ export class ComparePrints extends LitElement {
 
   private figures(i: number) {
     const first = entryAt(this.variants, 0);
-    if (i === 0) return html`<b>Print ${first.index + 1}</b><br /><span class="soft">The others are held against this one.</span>`;
+    if (i === 0) return html`<b>${say.print(first.index + 1)}</b><br /><span class="soft">${say.othersAreHeldAgainst}</span>`;
     const found = this.differences[i];
-    const name = html`<b>Print ${entryAt(this.variants, i).index + 1}</b><br />`;
-    if (found === undefined) return html`${name}<span class="soft">Measuring…</span>`;
-    const percent = (found.share * 100).toLocaleString('en', { maximumFractionDigits: 1 });
-    return html`${name}<span class="soft">ΔE00 ${found.mean.toFixed(1)} on average, ${found.greatest.toFixed(0)} at most; ${percent} % of the sheet over ${this.limit}.</span>`;
+    const name = html`<b>${say.print(entryAt(this.variants, i).index + 1)}</b><br />`;
+    if (found === undefined) return html`${name}<span class="soft">${say.measuring}</span>`;
+    const percent = (found.share * 100).toLocaleString(numberLocale(), { maximumFractionDigits: 1 });
+    return html`${name}<span class="soft">${say.deltaE00OnAverageAt(fixed(found.mean, 1), fixed(found.greatest, 0), percent, this.limit)}</span>`;
   }
 
   override render() {
@@ -93,33 +95,33 @@ export class ComparePrints extends LitElement {
     const paper = this.drawer?.paper;
     const shape = paper === undefined ? '' : `--aspect:${paper.widthMm / paper.heightMm}`;
     const ramp = RAMP.map((stop) => `rgb(${stop.join(' ')})`).join(',');
-    return html`<dialog aria-label="Compare prints" @close=${() => {
+    return html`<dialog aria-label=${say.comparePrints} @close=${() => {
       this.work.stop();
       this.pictures = [];
       this.differences = [];
     }}>
       <header>
-        <h2>${variants.length} prints, same size</h2>
+        <h2>${say.printsSameSize(variants.length)}</h2>
         <label><input type="checkbox" .checked=${differing} @change=${(event: Event) => {
           this.differing = (event.target as HTMLInputElement).checked;
-        }} /> Differences</label>
+        }} /> ${say.differences}</label>
         ${
           differing
-            ? html`<label>Count areas over ΔE <input class="limit" type="text" role="spinbutton" inputmode="decimal" aria-valuemin="0" aria-valuemax="100" aria-valuenow=${this.limit} .value=${numberText(this.limit, decimalSign())} @keydown=${(event: KeyboardEvent) => stepOnArrows(event, 0.5)} @change=${(event: Event) => this.setLimit(typedIn(event.target as HTMLInputElement))} /></label>
-              <span class="soft small scale">alike<i class="ramp" style="background:linear-gradient(to right,${ramp})"></i>ΔE ${RAMP_END} or more</span>`
+            ? html`<label>${say.countAreasOverDeltaE} <input class="limit" type="text" role="spinbutton" inputmode="decimal" aria-valuemin="0" aria-valuemax="100" aria-valuenow=${this.limit} .value=${numberText(this.limit, decimalSign())} @keydown=${(event: KeyboardEvent) => stepOnArrows(event, 0.5)} @change=${(event: Event) => this.setLimit(typedIn(event.target as HTMLInputElement))} /></label>
+              <span class="soft small scale">${say.alikeDeltaEOrMore(html`<i class="ramp" style="background:linear-gradient(to right,${ramp})"></i>`, RAMP_END)}</span>`
             : nothing
         }
-        <button @click=${() => this.dialog.close()}>Close</button>
+        <button @click=${() => this.dialog.close()}>${say.close}</button>
       </header>
       ${workFailure(this.work)}
       <ul>
         ${variants.map(
           (variant, i) => html`<li class=${below ? 'both' : ''}>
-            <div class="hung" style=${shape}><ps-picture .picture=${this.pictures[i] ?? null} .label=${`Print ${variant.index + 1}`}></ps-picture></div>
-            ${below ? (i === 0 ? html`<span></span>` : html`<div class="hung" style=${shape}><ps-picture .picture=${this.differences[i]?.picture ?? null} .label=${`Where print ${variant.index + 1} differs from print ${entryAt(variants, 0).index + 1}`}></ps-picture></div>`) : nothing}
+            <div class="hung" style=${shape}><ps-picture .picture=${this.pictures[i] ?? null} .label=${say.print(variant.index + 1)}></ps-picture></div>
+            ${below ? (i === 0 ? html`<span></span>` : html`<div class="hung" style=${shape}><ps-picture .picture=${this.differences[i]?.picture ?? null} .label=${say.wherePrintDiffersFrom(variant.index + 1, entryAt(variants, 0).index + 1)}></ps-picture></div>`) : nothing}
             <p class="figures">${this.figures(i)}</p>
           </li>
-          ${beside && i === 0 ? html`<li class="between"><div class="hung" style=${shape}><ps-picture .picture=${this.differences[1]?.picture ?? null} .label=${`Where print ${entryAt(variants, 1).index + 1} differs from print ${entryAt(variants, 0).index + 1}`}></ps-picture></div><p class="figures"><b>Difference</b></p></li>` : nothing}`,
+          ${beside && i === 0 ? html`<li class="between"><div class="hung" style=${shape}><ps-picture .picture=${this.differences[1]?.picture ?? null} .label=${say.wherePrintDiffersFrom(entryAt(variants, 1).index + 1, entryAt(variants, 0).index + 1)}></ps-picture></div><p class="figures"><b>${say.difference}</b></p></li>` : nothing}`,
         )}
       </ul>
     </dialog>`;

@@ -8,6 +8,7 @@ import type { Frame } from '../../canvas/draw/print-frame.ts';
 import { putPicture } from '../../ui/print/picture-view.ts';
 import { StatePlayer } from '../../ui/print/state-player.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/wall/print.ts';
 
 const LEAST_PX = 320;
 const PACE = { wholeMs: 3600, shortestMs: 45, longestMs: 220, barePaperMs: 220 };
@@ -130,10 +131,10 @@ export class LiftedPrint extends LitElement {
 
   private caption({ pulls, drawer }: Lifted, state: number) {
     const pull = pulls[state - 1];
-    if (pull === undefined) return 'Bare paper';
+    if (pull === undefined) return say.barePaper;
     const screen = drawer.screens.find((entry) => entry.id === pull.screen);
     const ink = drawer.inks.find((entry) => entry.id === pull.ink);
-    return `${screen?.name ?? pull.screen} in ${ink?.name ?? pull.ink}`;
+    return say.in(screen?.name ?? pull.screen, ink?.name ?? pull.ink);
   }
 
   override render() {
@@ -143,7 +144,7 @@ export class LiftedPrint extends LitElement {
     const { left, top, width, height } = print.place;
     return html`<figure style="left:${left}px;top:${top}px;width:${width}px;height:${height}px">
       <canvas aria-hidden="true"></canvas>
-      <figcaption><span>${this.caption(print, state)}</span><span class="soft">${state} of ${print.pulls.length}</span></figcaption>
+      <figcaption><span>${this.caption(print, state)}</span><span class="soft">${say.of(state, print.pulls.length)}</span></figcaption>
     </figure>`;
   }
 

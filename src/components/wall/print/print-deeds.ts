@@ -4,6 +4,7 @@ import { togglePin } from '../../../engine/recipe/prints/pinned-prints.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
+import { say } from '../../words/en/wall/print.ts';
 import { lineageOf } from '../run/wall-origins.ts';
 import type { WallRun } from '../run/wall-run.ts';
 import { variantRecipe } from './variant-recipe.ts';
@@ -41,7 +42,7 @@ export class PrintDeeds {
     const variant = variants[place];
     if (variant === undefined || hung === null) return;
     if (this.kept(store.project.recipes).has(place)) {
-      store.tell(`Print ${variant.index + 1} is in the Chest already.`, 'news');
+      store.tell(say.printIsInChest(variant.index + 1), 'news');
       return;
     }
     try {

@@ -1,17 +1,19 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { numberLocale } from '../../../engine/base/language.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { fileNameOf } from '../../ui/download.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
-import { dialogBox } from '../../ui/kit/dialog.ts';
 import '../../ui/kit/number-field.ts';
+import { dialogBox } from '../../ui/kit/dialog.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import { pageFonts } from '../../ui/page-fonts.ts';
 import { type MadeFile, saveAndClose, saveForm } from '../../ui/print/save-form.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/wall/print.ts';
 
 /** Takes prints off the wall as a contact sheet. */
 @customElement('wall-print-out')
@@ -72,30 +74,32 @@ export class PrintOut extends LitElement {
 
   private manyPrints() {
     return html`<div class="row">
-        <label>Paper
+        <label>${say.paper}
           <select @change=${(event: Event) => {
             this.paper = (event.target as HTMLSelectElement).value as 'a4' | 'a3';
           }}>
             <option value="a4" ?selected=${this.paper === 'a4'}>A4</option>
             <option value="a3" ?selected=${this.paper === 'a3'}>A3</option>
           </select></label>
-        <ps-number live whole label="Columns" .min=${1} .max=${20} .bigStep=${10} .value=${this.columns} @pick=${(event: NumberPick) => {
+        <ps-number live whole label=${say.columns} .min=${1} .max=${20} .bigStep=${10} .value=${this.columns} @pick=${(
+          event: NumberPick,
+        ) => {
           this.columns = event.detail;
         }}></ps-number>
-        <label>as
-          <select aria-label="File" @change=${(event: Event) => {
+        <label>${say.as}
+          <select aria-label=${say.file} @change=${(event: Event) => {
             this.kind = (event.target as HTMLSelectElement).value as 'pdf' | 'png';
           }}>
             <option value="pdf" ?selected=${this.kind === 'pdf'}>PDF</option>
             <option value="png" ?selected=${this.kind === 'png'}>PNG</option>
           </select></label>
       </div>
-      <p class="soft small">${this.prints().length.toLocaleString('en')} ${this.which}, each with its number and the name of its wall.</p>`;
+      <p class="soft small">${say.eachWithItsNumber(this.prints().length.toLocaleString(numberLocale()), this.which)}</p>`;
   }
 
   override render() {
     return dialogBox(
-      { heading: 'Contact sheet', onClose: () => this.making.stop() },
+      { heading: say.contactSheet, onClose: () => this.making.stop() },
       saveForm(this.making, { make: () => this.make(), cancel: () => this.dialog.close() }, this.manyPrints()),
     );
   }

@@ -1,12 +1,14 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { fixed } from '../../../engine/base/language.ts';
 import { changesBetween, changesInShort } from '../../../engine/explore/look/changes.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { DifferencePicture } from '../../../workers/api/wall-tools-api.ts';
-import { wallTools } from '../../../workers/client/client.ts';
 import '../../ui/print/picture-view.ts';
+import { wallTools } from '../../../workers/client/client.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/wall/print.ts';
 import { originOf } from '../run/wall-origins.ts';
 
 const HEIGHT_PX = 200;
@@ -109,18 +111,15 @@ export class PrintWhy extends LitElement {
 
   private alone(variant: Variant): string {
     const parents = originOf(variant)?.parents ?? [];
-    const from = parents.map(({ name, pulls }) => `From ${name}: ${changesInShort(pulls, variant.pulls)}.`);
-    const waits = this.holds ? 'Choose another print to see where it differs from this one.' : '';
+    const from = parents.map(({ name, pulls }) => say.from(name, changesInShort(pulls, variant.pulls)));
+    const waits = this.holds ? say.chooseAnotherPrintTo : '';
     return [waits, this.beside, ...from].filter((text) => text !== '').join(' ');
   }
 
   private both(variant: Variant, other: Variant, studio: Studio): string {
     const { found } = this.work;
-    const figures =
-      found === null
-        ? ''
-        : `ΔE ${found.mean.toFixed(1)} in the mean, ${Math.round(100 * found.share)} % of the sheet over ${OVER_DELTA_E}. `;
-    return `Print ${other.index + 1} against print ${variant.index + 1}: ${figures}${changesBetween(variant.pulls, other.pulls, studio).sentence}`;
+    const figures = found === null ? '' : say.deltaEInMeanOf(fixed(found.mean, 1), Math.round(100 * found.share), OVER_DELTA_E);
+    return say.printAgainstPrint(other.index + 1, variant.index + 1, figures, changesBetween(variant.pulls, other.pulls, studio).sentence);
   }
 
   override render() {
@@ -129,7 +128,7 @@ export class PrintWhy extends LitElement {
     const text = other === null ? this.alone(variant) : this.both(variant, other, studio);
     const picture = other === null ? null : (this.work.found?.picture ?? null);
     return html`<p title=${text}>${text}</p>
-      ${picture === null || other === null ? nothing : html`<figure><ps-picture .picture=${picture} label="Where print ${other.index + 1} differs from print ${variant.index + 1}"></ps-picture><figcaption>Dark where ${variant.index + 1} and ${other.index + 1} differ</figcaption></figure>`}`;
+      ${picture === null || other === null ? nothing : html`<figure><ps-picture .picture=${picture} label=${say.wherePrintDiffersFrom(other.index + 1, variant.index + 1)}></ps-picture><figcaption>${say.darkWhereAndDiffer(variant.index + 1, other.index + 1)}</figcaption></figure>`}`;
   }
 }
 

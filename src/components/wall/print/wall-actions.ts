@@ -1,12 +1,14 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { fixed } from '../../../engine/base/language.ts';
 import { changesBetween } from '../../../engine/explore/look/changes.ts';
 import { MEASURES } from '../../../engine/explore/measure/variant-measures.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import { lineageSentence } from '../../../engine/recipe/lineage.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import { controls } from '../../ui/controls-style.ts';
 import './changed-strip.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { say } from '../../words/en/wall/print.ts';
 import { derivedAsk } from '../run/derived-ask.ts';
 import { lineageOf, originOf, type Parent } from '../run/wall-origins.ts';
 import { wallActionsStyles } from './wall-actions-style.ts';
@@ -35,7 +37,7 @@ export class WallActions extends LitElement {
   private changed(variant: Variant, parent: Parent, studio: Studio) {
     const { sentence, touched } = changesBetween(parent.pulls, variant.pulls, studio);
     return html`
-      <p><span class="soft">From ${parent.name}:</span> ${sentence}</p>
+      <p><span class="soft">${say.fromName(parent.name)}</span> ${sentence}</p>
       <wall-changed-strip .pulls=${variant.pulls} .drawer=${studio} .relative=${this.relative} .touched=${touched}></wall-changed-strip>
     `;
   }
@@ -45,15 +47,14 @@ export class WallActions extends LitElement {
   }
 
   private actions(variant: Variant) {
-    return html`<div class="actions" role="group" aria-label="Find prints from this one">
-        <button @click=${() => this.find('nearer', variant)}>Nearer to this</button>
-        <span class="soft small">prints that differ from it in little</span>
-        <button @click=${() => this.find('away', variant)}>Away from this</button>
-        <span class="soft small">prints as unlike it as can be</span>
+    return html`<div class="actions" role="group" aria-label=${say.findPrintsFromThis}>
+        <button @click=${() => this.find('nearer', variant)}>${say.nearerToThis}</button>
+        <span class="soft small">${say.printsThatDifferFrom}</span>
+        <button @click=${() => this.find('away', variant)}>${say.awayFromThis}</button>
+        <span class="soft small">${say.printsAsUnlikeIt}</span>
       </div>
       <p class="soft small">
-        Select two prints, and the line above the wall offers Between, the steps that lead from one to the other, and Crossed, prints with pulls of both.
-        A pinned print hangs first on this wall and the next.
+        ${say.selectTwoPrintsAnd}
       </p>`;
   }
 
@@ -61,19 +62,19 @@ export class WallActions extends LitElement {
     const measures = originOf(variant)?.measures;
     if (measures === undefined) return nothing;
     return html`<dl>
-      ${MEASURES.map(({ key, label, unit, digits }) => html`<div><dt>${label}</dt><dd>${measures[key].toFixed(digits)}${unit === '' ? '' : ` ${unit}`}</dd></div>`)}
+      ${MEASURES.map(({ key, label, unit, digits }) => html`<div><dt>${label}</dt><dd>${fixed(measures[key], digits)}${unit === '' ? '' : ` ${unit}`}</dd></div>`)}
     </dl>
       <p class="soft small">${MEASURES.map(({ label, help }) => (help === undefined ? '' : `${label}: ${help} `))}</p>`;
   }
 
   private panel(variant: Variant, studio: Studio) {
     const parents = originOf(variant)?.parents ?? [];
-    return html`<section id="panel" aria-label="About print ${variant.index + 1}">
-      <h3>What changed</h3>
+    return html`<section id="panel" aria-label=${say.aboutPrint(variant.index + 1)}>
+      <h3>${say.whatChanged}</h3>
       <p>${lineageSentence(lineageOf(variant))}</p>
       ${
         parents.length === 0
-          ? html`<p class="soft">This print was made of the Drawer's screens alone.</p><wall-changed-strip .pulls=${variant.pulls} .drawer=${studio} .relative=${this.relative}></wall-changed-strip>`
+          ? html`<p class="soft">${say.thisPrintWasMade}</p><wall-changed-strip .pulls=${variant.pulls} .drawer=${studio} .relative=${this.relative}></wall-changed-strip>`
           : parents.map((parent) => this.changed(variant, parent, studio))
       }
       ${this.actions(variant)} ${this.figures(variant)}
@@ -84,7 +85,7 @@ export class WallActions extends LitElement {
     const { variant, drawer: studio, open } = this;
     const none = variant === null || studio === null;
     return html`<div @keydown=${this.onKey}>
-      <button class="toggle" ?disabled=${none} aria-expanded=${open && !none} aria-controls="panel" @click=${() => this.toggle()}>More from this print</button>
+      <button class="toggle" ?disabled=${none} aria-expanded=${open && !none} aria-controls="panel" @click=${() => this.toggle()}>${say.moreFromThisPrint}</button>
       ${open && !none ? this.panel(variant, studio) : nothing}
     </div>`;
   }

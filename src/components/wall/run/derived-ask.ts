@@ -1,8 +1,9 @@
+import { capital } from '../../../engine/base/language.ts';
 import type { DerivedRequest } from '../../../engine/explore/derived/derived.ts';
 import type { TasteGuide } from '../../../engine/explore/taste/taste-guide.ts';
 import type { DerivedKind, Variant } from '../../../engine/explore/types.ts';
 import { pairName, printName } from '../../../engine/recipe/lineage.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/wall/run.ts';
 import { UNSURE } from '../taste/taste-words.ts';
 import { lineageOf, type Parent } from './wall-origins.ts';
 
@@ -37,16 +38,16 @@ export function derivedAsk(kind: Exclude<DerivedKind, 'taste'>, prints: readonly
   const names = parents.map(({ name }) => name);
   const pair = (word: string): string => pairName(prints.map(lineageOf), word);
   const sentences: Record<typeof kind, () => string> = {
-    nearer: () => `Prints near ${names[0]}, the nearest first.`,
-    away: () => `Prints unlike ${names[0]}.`,
-    between: () => `The way from ${pair('to')}.`,
-    cross: () => `${pair('crossed with')}.`,
+    nearer: () => say.printsNearNearestFirst(names[0] ?? ''),
+    away: () => say.printsUnlike(names[0] ?? ''),
+    between: () => say.wayFrom(pair(say.to)),
+    cross: () => `${pair(say.crossedWith)}.`,
   };
   const sentence = sentences[kind]();
   return {
     request: { kind, parents: prints.map(({ id, pulls }) => ({ id, pulls })), count: kind === 'between' ? STEPS : PRINTS },
     parents,
-    sentence: sentence.charAt(0).toUpperCase() + sentence.slice(1),
+    sentence: capital(sentence),
   };
 }
 
@@ -56,12 +57,12 @@ export function derivedAsk(kind: Exclude<DerivedKind, 'taste'>, prints: readonly
  */
 export function tasteAsk(taste: TasteGuide, prints: readonly Variant[]): DerivedAsk {
   const { towards, unsure } = taste;
-  const by = towards > 0 ? 'found by what you choose' : towards < 0 ? 'found by what you never choose' : 'as unlike each other as can be';
+  const by = towards > 0 ? say.foundByWhatYou : towards < 0 ? say.foundByWhatYouNever : say.asUnlikeEachOther;
   const open = UNSURE.find(([share]) => share === unsure && share > 0)?.[1];
   return {
     request: { kind: 'taste', parents: prints.map(({ id, pulls }) => ({ id, pulls })), count: PRINTS, taste },
     parents: prints.map(parentOf),
-    sentence: `Prints ${by}, from ${counted(prints.length, 'print')} of the wall${open === undefined ? '' : `; ${open} is here because your choices say little of it`}.`,
+    sentence: say.printsFromPrintsOf(by, prints.length, open === undefined ? '' : say.isHereBecauseYour(open)),
   };
 }
 

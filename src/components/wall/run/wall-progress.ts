@@ -1,4 +1,6 @@
 import { html, nothing } from 'lit';
+import { numberLocale } from '../../../engine/base/language.ts';
+import { say } from '../../words/en/wall/run.ts';
 import type { WallRun } from './wall-run.ts';
 
 /** How many more are found at a time. */
@@ -27,13 +29,13 @@ export function wallProgress(progress: WallProgress) {
   const { run, count, unfolded } = progress;
   return html`<div class="progress">
     <p class="count">
-      <b>${run.found.toLocaleString('en')}</b> <span class="soft">of ${(run.asked === 0 ? count : run.asked).toLocaleString('en')}</span>
+      <b>${run.found.toLocaleString(numberLocale())}</b> <span class="soft">${say.of((run.asked === 0 ? count : run.asked).toLocaleString(numberLocale()))}</span>
     </p>
     ${
       unfolded === null
         ? nothing
         : html`<button aria-expanded=${unfolded} aria-controls="settings" @click=${() => progress.fold()}>
-          ${unfolded ? 'Fold the settings' : 'Settings'}
+          ${unfolded ? say.foldSettings : say.settings}
         </button>`
     }
     ${button(progress)}
@@ -41,15 +43,16 @@ export function wallProgress(progress: WallProgress) {
 }
 
 function button({ run, complete, stale, blocked, unfolded, ...progress }: WallProgress) {
-  if (run.state === 'running') return html`<button @click=${() => run.stop()}>Stop</button>`;
-  if (complete) return html`<button @click=${() => progress.findMore()}>Find ${unfolded === null ? html`${MORE} more` : 'more'}</button>`;
+  if (run.state === 'running') return html`<button @click=${() => run.stop()}>${say.stop}</button>`;
+  if (complete)
+    return html`<button @click=${() => progress.findMore()}>${say.find} ${unfolded === null ? html`${say.more(MORE)}` : say.more2}</button>`;
   return html`<button class=${stale || run.state === 'idle' ? 'main' : ''} ?disabled=${blocked} @click=${() => progress.find()}>
-    ${run.derived === null ? 'Find prints' : 'Back to all'}
+    ${run.derived === null ? say.findPrints : say.backToAll}
   </button>`;
 }
 
 /** The same as a line that fills. */
 export function wallProgressLine({ found, asked, state }: WallRun) {
   const share = asked > 0 ? Math.min(1, found / asked) : 0;
-  return html`<div class="line" role="progressbar" aria-label="Prints found" aria-valuemin="0" aria-valuemax=${asked} aria-valuenow=${found}><i style="transform:scaleX(${share})" ?data-running=${state === 'running'}></i></div>`;
+  return html`<div class="line" role="progressbar" aria-label=${say.printsFound} aria-valuemin="0" aria-valuemax=${asked} aria-valuenow=${found}><i style="transform:scaleX(${share})" ?data-running=${state === 'running'}></i></div>`;
 }

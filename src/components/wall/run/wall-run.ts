@@ -9,11 +9,12 @@ import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import { engineFor, sentenceOf } from '../../../workers/client/client.ts';
 import type { EngineClient } from '../../../workers/client/engine-client.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/wall/run.ts';
 import { parentsOf } from './derived-ask.ts';
 import { type Parent, rememberOrigin } from './wall-origins.ts';
 import { goesOn, newSearch, sameInputs, sameValue, type WallAsk, type WallInputs, type WallSearch } from './wall-search.ts';
 
-const BENCH_NAME = 'the stack on the Bench';
+const BENCH_NAME = say.stackOnBench;
 
 /** What a run asks of its worker. */
 export type WallEngine = Pick<EngineClient, 'wall' | 'pinTiles' | 'findClash'>;

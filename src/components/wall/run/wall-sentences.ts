@@ -3,8 +3,9 @@ import { entryAt } from '../../../engine/base/at.ts';
 import type { Problem } from '../../../engine/base/error.ts';
 import type { AppStore } from '../../app-store.ts';
 import { putOnBench } from '../../ui/put-on-bench.ts';
-import { type DerivedAsk, MOST_STEPS, withSteps } from './derived-ask.ts';
+import { say } from '../../words/en/wall/run.ts';
 import '../settings/wall-clash.ts';
+import { type DerivedAsk, MOST_STEPS, withSteps } from './derived-ask.ts';
 import type { WallRun } from './wall-run.ts';
 
 /**
@@ -17,7 +18,7 @@ export function derivedSentence(derived: DerivedAsk | null, find: (ask: DerivedA
     ${
       derived.request.kind === 'between'
         ? html`<label class="note steps">
-          In steps, at most
+          ${say.inStepsAtMost}
           <input
             type="number"
             min="1"
@@ -46,17 +47,16 @@ export interface WallStanding {
 /** What there is to say of how the wall stands: why it failed, or why it is not what the settings ask for. */
 export function wallSentence({ run, store, problems, showProblem }: WallStanding) {
   if (run.state === 'failed')
-    return html`<p class="note" role="alert">${run.reason} <button class="quiet where" @click=${() => run.again()}>Try again</button></p>`;
+    return html`<p class="note" role="alert">${run.reason} <button class="quiet where" @click=${() => run.again()}>${say.tryAgain}</button></p>`;
   if (run.state === 'running') return nothing;
   if (problems.length > 0) {
     const away = problems.filter(({ where }) => where === 'drawer' || where.startsWith('bench'));
     if (away.length > 0) return html`<p class="note" role="alert">${entryAt(away, 0).message}</p>`;
-    return html`<p class="note">These settings cannot be met; the wall stays as it was. <button class="quiet where" @click=${showProblem}>Show where</button></p>`;
+    return html`<p class="note">${say.theseSettingsCannotBe} <button class="quiet where" @click=${showProblem}>${say.showWhere}</button></p>`;
   }
-  if (run.startedFromOther(store.project.bench))
-    return html`<p class="note">These prints came from the stack that was on the Bench before. Find prints starts from the one that is there now.</p>`;
+  if (run.startedFromOther(store.project.bench)) return html`<p class="note">${say.thesePrintsCameFrom}</p>`;
   if (run.clash !== null) return html`<wall-clash .store=${store} .clash=${run.clash}></wall-clash>`;
-  if (run.state === 'stopped') return html`<p class="note">Stopped.</p>`;
+  if (run.state === 'stopped') return html`<p class="note">${say.stopped}</p>`;
   if (run.reason !== '') return html`<p class="note">${run.reason}</p>`;
   return nothing;
 }
@@ -65,12 +65,11 @@ export function wallSentence({ run, store, problems, showProblem }: WallStanding
 export function holdsSentence(store: AppStore) {
   const { drawer, bench, explore } = store.project;
   const { length } = drawer.screens;
-  if (bench.length > 0)
-    return html`<p class="soft small">The stack on the Bench, last down on top. Say of a pull what must stay as it is, and every print keeps to it.</p>`;
-  if (length === 0) return html`<p class="soft small">The Bench is empty, so nothing must stay.</p>`;
+  if (bench.length > 0) return html`<p class="soft small">${say.stackOnBenchLast}</p>`;
+  if (length === 0) return html`<p class="soft small">${say.benchIsEmptySo}</p>`;
   const most = Math.min(explore.bringIn, length);
-  return html`<p class="soft small">The Bench is empty, so nothing must stay. Each print is made of up to ${most} of the ${length} screens in the Drawer.</p>
-    <button @click=${() => putOnBench(store, drawer.screens)}>${length === 1 ? 'Put the screen on the Bench' : `Put all ${length} on the Bench`}</button>`;
+  return html`<p class="soft small">${say.benchIsEmptySoNothing(most, length)}</p>
+    <button @click=${() => putOnBench(store, drawer.screens)}>${length === 1 ? say.putScreenOnBench : say.putAllOnBench(length)}</button>`;
 }
 
 /**
@@ -78,9 +77,8 @@ export function holdsSentence(store: AppStore) {
  * @param bare whether the Drawer holds no screens
  */
 export function emptyNote(run: WallRun, bare: boolean): string {
-  if (bare) return 'The wall hangs prints made of your shapes. There are none yet: put some into the Drawer first.';
+  if (bare) return say.wallHangsPrintsMade;
   if (run.state !== 'done') return '';
-  if (run.clash === null || run.clash === 'looking')
-    return 'No print came of these settings. Let more change, or let a pull move that must stay.';
-  return 'No print came of these settings, since some of the settings clash.';
+  if (run.clash === null || run.clash === 'looking') return say.noPrintCameOf;
+  return say.noPrintCameOfThese;
 }

@@ -1,19 +1,22 @@
 import { defined } from '../../../engine/base/at.ts';
+import { numberLocale } from '../../../engine/base/language.ts';
 import type { OrderCount } from '../../../engine/explore/types.ts';
+import { say } from '../../words/en/wall/settings.ts';
 
 /**
  * The sentence that tells a count: of orders that may differ, since pairs of pulls are counted
  * whatever lies over them.
  */
 export function countSentence({ pulls, count, least, most }: OrderCount): string {
-  const from = pulls === 1 ? 'this one pull' : `these ${pulls.toLocaleString('en')} pulls`;
+  const from = pulls === 1 ? say.thisOnePull : say.thesePulls(pulls.toLocaleString(numberLocale()));
   if (count === null && least !== undefined && most !== undefined) {
-    return `Between ${power(least.length - 1)} and ${power(most.length)} orders of ${from} may print differently.`;
+    return say.betweenAndOrdersOf(power(least.length - 1), power(most.length), from);
   }
-  if (count === null) return `More orders of ${from} that may print differently than can be counted.`;
-  if (count === '1') return `All orders of ${from} print the same.`;
-  const shown = count.length > 15 ? `About ${count[0]}.${count[1]} × ${power(count.length - 1)}` : BigInt(count).toLocaleString('en');
-  return `${shown} orders of ${from} may print differently.`;
+  if (count === null) return say.moreOrdersOfThat(from);
+  if (count === '1') return say.allOrdersOfPrint(from);
+  const shown =
+    count.length > 15 ? say.about(count[0] ?? '', count[1] ?? '', power(count.length - 1)) : BigInt(count).toLocaleString(numberLocale());
+  return say.ordersOfMayPrint(shown, from);
 }
 
 /**
@@ -22,10 +25,10 @@ export function countSentence({ pulls, count, least, most }: OrderCount): string
  */
 export function drawnSentence({ count, oneByOne }: OrderCount, ranged = false): string {
   if (count === '1') return '';
-  const fewer = 'Fewer prints differ where a pull hides what lies below it.';
+  const fewer = say.fewerPrintsDifferWhere;
   if (ranged) return fewer;
-  if (oneByOne) return `${fewer} While nothing else may change, the wall hangs every one before it ends.`;
-  return `${fewer} The wall draws from them evenly; what must stay leaves fewer.`;
+  if (oneByOne) return say.whileNothingElseMay(fewer);
+  return say.wallDrawsFromThem(fewer);
 }
 
 function power(exponent: number): string {

@@ -13,6 +13,7 @@ import '../../ui/kit/fold.ts';
 import type { Fold } from '../../ui/kit/fold.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
 import { stepOnArrows, typedIn } from '../../ui/typed-input.ts';
+import { say } from '../../words/en/wall/settings.ts';
 import { fieldLine } from './field-line-style.ts';
 
 type Settings = Omit<ExploreSettings, 'holds'>;
@@ -136,7 +137,7 @@ export abstract class WallMore extends LitElement {
    * The fold; it stands open while something in it is wrong.
    * @param inside what it holds, drawn while it is open
    */
-  protected fold({ title, set, fields, unset = 'any' }: SettingsFold, inside: () => unknown): TemplateResult {
+  protected fold({ title, set, fields, unset = say.any }: SettingsFold, inside: () => unknown): TemplateResult {
     const wrong = this.problems.some(({ where }) => fields.includes(where));
     if (wrong) this.unfolded = true;
     return html`<ps-fold

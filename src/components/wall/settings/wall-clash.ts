@@ -1,8 +1,10 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { capital } from '../../../engine/base/language.ts';
 import type { Clash } from '../../../engine/explore/search/clash.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { say } from '../../words/en/wall/settings.ts';
 
 /** The conditions that no print keeps together, each with what drops it. */
 @customElement('wall-clash')
@@ -53,10 +55,10 @@ export class WallClash extends LitElement {
   override render() {
     const { clash } = this;
     if (clash === null) return nothing;
-    if (clash === 'looking') return html`<p role="status">No print came of these settings. Seeing which conditions clash…</p>`;
+    if (clash === 'looking') return html`<p role="status">${say.noPrintCameOf}</p>`;
     return html`<p role="alert">${clash.lead}</p>
-      <ul aria-label="Conditions that clash">
-        ${clash.conditions.map((condition) => html`<li><span>${condition.says.charAt(0).toUpperCase()}${condition.says.slice(1)}</span><button aria-label="Drop: ${condition.says}" @click=${() => this.drop(condition)}>Drop</button></li>`)}
+      <ul aria-label=${say.conditionsThatClash}>
+        ${clash.conditions.map((condition) => html`<li><span>${capital(condition.says)}</span><button aria-label=${say.drop(condition.says)} @click=${() => this.drop(condition)}>${say.drop2}</button></li>`)}
       </ul>`;
   }
 }

@@ -12,16 +12,17 @@ import { engineFor } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/wall/settings.ts';
 import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
 
 const CHOICES: readonly (readonly [string, string])[] = [
-  ['free', 'may move'],
-  ['first', 'stays first'],
-  ['last', 'stays last'],
-  ['place', 'stays in this place'],
-  ['lies', 'lies as it does'],
-  ['ink', 'keeps its ink'],
-  ['out', 'never there'],
+  ['free', say.mayMove],
+  ['first', say.staysFirst],
+  ['last', say.staysLast],
+  ['place', say.staysInThisPlace],
+  ['lies', say.liesAsItDoes],
+  ['ink', say.keepsItsInk],
+  ['out', say.neverThere],
 ];
 
 /** 3 from `holds[3]`; −1 for another place. */
@@ -153,7 +154,7 @@ export class WallHolds extends LitElement {
   private label(hold: Hold): string {
     if (hold.kind !== 'before') return CHOICES.find(([choice]) => choice === hold.kind)?.[1] ?? hold.kind;
     const then = this.project.bench.findIndex((pull) => pull.id === hold.other);
-    return `stays under ${then + 1}`;
+    return say.staysUnder(then + 1);
   }
 
   private set(holds: Hold[]): void {
@@ -164,7 +165,7 @@ export class WallHolds extends LitElement {
   private menu(pull: Pull, position: number, { choice, held, bad }: { choice: string; held: boolean; bad: boolean }) {
     const { bench, explore } = this.project;
     return html`<select
-      aria-label="What must stay of pull ${position + 1}, ${this.nameOf(pull)}"
+      aria-label=${say.whatMustStayOf(position + 1, this.nameOf(pull))}
       ?data-held=${held}
       ?data-bad=${bad}
       aria-invalid=${bad}
@@ -176,12 +177,12 @@ export class WallHolds extends LitElement {
       }}
     >
       ${CHOICES.map(([value, text]) => html`<option value=${value} ?selected=${value === choice}>${text}</option>`)}
-      <optgroup label="stays under…">
+      <optgroup label=${say.staysUnder2}>
         ${bench.map((then, i) =>
           then.id === pull.id
             ? nothing
             : html`<option value="before:${then.id}" ?selected=${`before:${then.id}` === choice}>
-                stays under ${i + 1} ${this.nameOf(then)}
+                ${say.staysUnderI(i + 1)} ${this.nameOf(then)}
               </option>`,
         )}
       </optgroup>
@@ -196,7 +197,7 @@ export class WallHolds extends LitElement {
         (hold) => html`<span>
           ${this.label(hold)}<button
             class="quiet"
-            aria-label="Take away “${this.label(hold)}” of pull ${position + 1}"
+            aria-label=${say.takeAwayOfPull(this.label(hold), position + 1)}
             @click=${() => this.set(withoutHold(explore.holds, hold))}
           >
             ✕
@@ -223,13 +224,13 @@ export class WallHolds extends LitElement {
           type="button"
           class="ink"
           aria-pressed=${inkKept}
-          aria-label="Keep the ink of pull ${position + 1}, ${ink?.name ?? pull.ink}"
-          title="${ink?.name ?? pull.ink}: ${inkKept ? 'kept in every print' : 'press to keep it in every print'}"
+          aria-label=${say.keepInkOfPull(position + 1, ink?.name ?? pull.ink)}
+          title=${say.keptInEveryPrint(ink?.name ?? pull.ink, inkKept)}
           @click=${() => this.set(withInkKept(explore.holds, pull.id, !inkKept))}
         >
           ${inkChip(ink)}
         </button>
-        <span class="name" title="${name} in ${ink?.name ?? pull.ink}">${name}</span>
+        <span class="name" title=${say.in(name, ink?.name ?? pull.ink)}>${name}</span>
         ${this.menu(pull, position, { choice, held: shown !== undefined, bad: wrong.length > 0 })}
       </div>
       ${more.length > 0 ? this.further(more, position) : nothing}
@@ -246,10 +247,10 @@ export class WallHolds extends LitElement {
         .map((problem) => html`<p class="problem" role="alert">${problem.message}</p>`)}
       ${
         this.notes.length > 0
-          ? html`<div role="status" aria-label="About this stack">${this.notes.map(({ message }) => html`<p class="note">${message}</p>`)}</div>`
+          ? html`<div role="status" aria-label=${say.aboutThisStack}>${this.notes.map(({ message }) => html`<p class="note">${message}</p>`)}</div>`
           : nothing
       }
-      <ol aria-label="Pulls of the Bench's stack, last down on top">
+      <ol aria-label=${say.pullsOfBenchsStack}>
         ${repeat(
           rows,
           ({ pull }) => pull.id,

@@ -3,6 +3,7 @@ import { customElement, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { LIMITS, limitText } from '../../../engine/explore/settings/limits.ts';
 import { SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
+import { say } from '../../words/en/wall/settings.ts';
 import { WallMore } from './setting-fields.ts';
 
 type PairKey = 'apart' | 'neverOver';
@@ -51,7 +52,7 @@ export class WallInkLimits extends WallMore {
             ${pairs.map(
               (pair) => html`<li>
                 <span>${says(this.nameOf(pair[0]), this.nameOf(pair[1]))}</span>
-                <button class="quiet" aria-label="Take away: ${says(this.nameOf(pair[0]), this.nameOf(pair[1]))}" @click=${() =>
+                <button class="quiet" aria-label=${say.takeAway(says(this.nameOf(pair[0]), this.nameOf(pair[1])))} @click=${() =>
                   this.set(
                     key,
                     pairs.filter((each) => each !== pair),
@@ -62,13 +63,13 @@ export class WallInkLimits extends WallMore {
           : nothing
       }
       <div class="pair">
-        <select aria-label="${title}: one ink" .value=${live(first)} @change=${(event: Event) => (this.begun = { ...this.begun, [key]: (event.target as HTMLSelectElement).value })}>
-          <option value="">An ink…</option>
+        <select aria-label=${say.oneInk(title)} .value=${live(first)} @change=${(event: Event) => (this.begun = { ...this.begun, [key]: (event.target as HTMLSelectElement).value })}>
+          <option value="">${say.anInk}</option>
           ${inks.map(([id, name]) => html`<option value=${id} ?selected=${id === first}>${name}</option>`)}
         </select>
         <span class="soft">${between}</span>
-        <select aria-label="${title}: other ink" ?disabled=${first === ''} .value=${live('')} @change=${(event: Event) => add((event.target as HTMLSelectElement).value)}>
-          <option value="">an ink</option>
+        <select aria-label=${say.otherInk(title)} ?disabled=${first === ''} .value=${live('')} @change=${(event: Event) => add((event.target as HTMLSelectElement).value)}>
+          <option value="">${say.anInk2}</option>
           ${inks.filter(([id]) => id !== first).map(([id, name]) => html`<option value=${id}>${name}</option>`)}
         </select>
       </div>
@@ -77,7 +78,7 @@ export class WallInkLimits extends WallMore {
   }
 
   private inkChoice(key: 'inkFirst' | 'inkLast', ink = '') {
-    const choices: [string, string][] = [['', 'any'], ...this.inks];
+    const choices: [string, string][] = [['', say.any], ...this.inks];
     return this.pickOne(key, { label: SETTINGS[key].label, value: ink, choices }, (picked) =>
       this.change({ [key]: picked === '' ? undefined : picked }),
     );
@@ -92,18 +93,18 @@ export class WallInkLimits extends WallMore {
     const count = this.known('apart').length + this.known('neverOver').length;
     const said = [
       maxInks === undefined ? '' : LIMITS.maxInks.brief(limitText('maxInks', maxInks)),
-      inkFirst === undefined ? '' : `${this.nameOf(inkFirst)} first`,
-      inkLast === undefined ? '' : `${this.nameOf(inkLast)} last`,
-      count === 0 ? '' : `${count} ${count === 1 ? 'pair' : 'pairs'}`,
+      inkFirst === undefined ? '' : say.first(this.nameOf(inkFirst)),
+      inkLast === undefined ? '' : say.last(this.nameOf(inkLast)),
+      count === 0 ? '' : say.pairs(count),
     ].filter((text) => text !== '');
     return this.fold(
-      { title: 'Which ink where', set: said.join(', '), fields: ['maxInks', 'inkFirst', 'inkLast', 'apart', 'neverOver'] },
+      { title: say.whichInkWhere, set: said.join(', '), fields: ['maxInks', 'inkFirst', 'inkLast', 'apart', 'neverOver'] },
       () => html`
       ${this.number('maxInks')}
       ${this.inkChoice('inkFirst', inkFirst)}
       ${this.inkChoice('inkLast', inkLast)}
-      ${this.pairs('apart', SETTINGS.apart.label, 'never touches', (a, b) => `${a} never touches ${b}`)}
-      ${this.pairs('neverOver', SETTINGS.neverOver.label, 'never over', (a, b) => `${a} never over ${b}`)}
+      ${this.pairs('apart', SETTINGS.apart.label, say.neverTouches, (a, b) => say.neverTouchesA(a, b))}
+      ${this.pairs('neverOver', SETTINGS.neverOver.label, say.neverOver, (a, b) => say.neverOverA(a, b))}
     `,
     );
   }

@@ -2,6 +2,7 @@ import { html } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { LIMIT_FIELDS, LIMITS, limitText } from '../../../engine/explore/settings/limits.ts';
 import { SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
+import { say } from '../../words/en/wall/settings.ts';
 import { WallMore } from './setting-fields.ts';
 
 const FIELDS = LIMIT_FIELDS.filter((field) => LIMITS[field].fold === 'print');
@@ -16,7 +17,7 @@ export class WallLimits extends WallMore {
       return value === undefined ? [] : [LIMITS[field].brief(limitText(field, value))];
     });
     return this.fold(
-      { title: 'At most', set: said.join(', '), fields: FIELDS },
+      { title: say.atMost, set: said.join(', '), fields: FIELDS },
       () => html`
       ${FIELDS.map((field) => this.number(field))}
       ${FIELDS.flatMap((field) => SETTINGS[field].help ?? []).map((help) => html`<p class="soft small">${help}</p>`)}

@@ -2,6 +2,7 @@ import { html } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
 import type { ExploreSettings } from '../../../engine/explore/types.ts';
+import { say } from '../../words/en/wall/settings.ts';
 import { WallMore } from './setting-fields.ts';
 
 /** How pulls are offset and laid down: direction and grid of offsets, repeats a little off, strokes, a veil. */
@@ -12,14 +13,14 @@ export class WallOffsets extends WallMore {
     const { offsetDirection = 'any', offsetSnapMm = 0.1, echoes = 0, maxStrokes = 1, veil = false } = explore;
     const said = [
       offsetDirection === 'any' ? '' : offsetDirection,
-      offsetSnapMm === 0.1 ? '' : `steps of ${offsetSnapMm} mm`,
-      echoes === 0 ? '' : 'repeats',
-      maxStrokes === 1 ? '' : 'strokes',
-      veil ? 'a veil' : '',
+      offsetSnapMm === 0.1 ? '' : say.stepsOfMm(offsetSnapMm),
+      echoes === 0 ? '' : say.repeats,
+      say.strokes(maxStrokes),
+      veil ? say.aVeil : '',
     ].filter((text) => text !== '');
     const fields = ['offsetDirection', 'offsetSnapMm', 'echoes', 'echoMm', 'maxStrokes', 'veil'];
     return this.fold(
-      { title: 'Offsets, strokes, a veil', set: said.join(', '), fields, unset: 'as they are' },
+      { title: say.offsetsStrokesVeil, set: said.join(', '), fields, unset: say.asTheyAre },
       () => html`
       ${this.choice('offsetDirection', offsetDirection, (value) => this.change({ offsetDirection: value as ExploreSettings['offsetDirection'] }))}
       ${this.choice('offsetSnapMm', String(offsetSnapMm), (value) => this.change({ offsetSnapMm: Number(value) }))}
@@ -30,7 +31,7 @@ export class WallOffsets extends WallMore {
         <input type="checkbox" .checked=${veil} @change=${(event: Event) => this.change({ veil: (event.target as HTMLInputElement).checked })} />
         ${SETTINGS.veil.label}
       </label>
-      <p class="soft small">A veil is one more translucent pull over others: it softens the contrast between them.</p>
+      <p class="soft small">${say.veilIsOneMore}</p>
       ${this.wrong('veil')}
     `,
     );

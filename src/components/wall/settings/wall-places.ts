@@ -2,6 +2,7 @@ import { css, html, nothing } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import type { ExploreSettings } from '../../../engine/explore/types.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { say } from '../../words/en/wall/settings.ts';
 import { placePicture, type PlacePicture } from './place-pictures.ts';
 import { moreStyles, WallMore } from './setting-fields.ts';
 
@@ -84,9 +85,9 @@ export class WallPlaces extends WallMore {
       pick: { places: value === 'drawn' ? undefined : value },
     });
     return [
-      way('drawn', 'As drawn', 'screens lie where they were drawn'),
-      way('near', 'Near', 'whole screens lie a little elsewhere'),
-      way('anywhere', 'Anywhere', 'whole screens lie anywhere on the sheet'),
+      way('drawn', say.asDrawn, say.screensLieWhereThey),
+      way('near', say.near, say.wholeScreensLieLittle),
+      way('anywhere', say.anywhere, say.wholeScreensLieAnywhere),
     ];
   }
 
@@ -100,9 +101,9 @@ export class WallPlaces extends WallMore {
       pick: { turns: turns === value ? undefined : value },
     });
     return [
-      way('half', 'Half turns', 'pulls may be turned by 180°'),
-      way('quarter', 'Quarter turns', 'pulls may be turned by 90°, 180° or 270°'),
-      way('any', 'Any turn', 'pulls may be turned by any whole degree'),
+      way('half', say.halfTurns, say.pullsMayBeTurned),
+      way('quarter', say.quarterTurns, say.pullsMayBeTurnedBy),
+      way('any', say.anyTurn, say.pullsMayBeTurnedByAny),
     ];
   }
 
@@ -113,22 +114,22 @@ export class WallPlaces extends WallMore {
     return [
       {
         picture: 'mirrored',
-        label: 'Mirrored',
-        title: 'films may be turned over, which makes another screen',
+        label: say.mirrored,
+        title: say.filmsMayBeTurned,
         on: mirrored,
         pick: { mirrored: mirrored ? undefined : true },
       },
       {
         picture: 'again',
-        label: 'Pulled again',
-        title: 'some screens are pulled a second time elsewhere, each a set-up more',
+        label: say.pulledAgain,
+        title: say.someScreensArePulled,
         on: repeats > 0,
         pick: { repeats: repeats > 0 ? undefined : REPEATS },
       },
       {
         picture: 'edge',
-        label: 'Over the edge',
-        title: 'screens may lie partly beside the sheet, so that its edge crops them',
+        label: say.overEdge,
+        title: say.screensMayLiePartly,
         on: over,
         // By itself it would let nothing hang over.
         pick: { onSheet: over ? undefined : OVER_EDGE, ...(over || moved ? {} : { places: 'anywhere' }) },
@@ -139,18 +140,14 @@ export class WallPlaces extends WallMore {
   override render() {
     const { places, repeats = 0, onSheet = 1, mirrored = false } = this.project.explore;
     return html`
-      ${this.row('Where screens lie', this.where())} ${this.row('Turns', this.turns())} ${this.row('How often, and how far on the sheet', this.more())}
+      ${this.row(say.whereScreensLie, this.where())} ${this.row(say.turns, this.turns())} ${this.row(say.howOftenAndHow, this.more())}
       <div class="fields">
         ${places === 'near' ? this.number('placeMm') : this.wrong('placeMm')}
         ${repeats > 0 ? this.number('repeats') : this.wrong('repeats')} ${onSheet < 1 ? this.number('onSheet') : this.wrong('onSheet')}
         ${this.wrong('places')} ${this.wrong('turns')}
         ${this.wrong('mirrored')}
-        ${mirrored ? html`<p class="soft small">Each mirrored film is a screen of its own; they stand in the Drawer after the others.</p>` : nothing}
-        ${
-          places === undefined
-            ? nothing
-            : html`<p class="soft small">What must lie as it does, such as a key or a ground, is said under What must stay.</p>`
-        }
+        ${mirrored ? html`<p class="soft small">${say.eachMirroredFilmIs}</p>` : nothing}
+        ${places === undefined ? nothing : html`<p class="soft small">${say.whatMustLieAs}</p>`}
       </div>
     `;
   }

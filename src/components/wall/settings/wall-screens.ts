@@ -5,6 +5,7 @@ import { defined, entryAt } from '../../../engine/base/at.ts';
 import { isAtHand } from '../../../engine/explore/prepare/frames.ts';
 import { SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { say } from '../../words/en/wall/settings.ts';
 import { moreStyles, WallMore } from './setting-fields.ts';
 
 /** Which screens every print has, and which none. */
@@ -52,30 +53,34 @@ export class WallScreens extends WallMore {
     const [must, not] = ['must', 'not'].map((condition) => conditions.filter((each) => each === condition).length);
     const { onlyAtHand = false } = explore;
     const there = studio.screens.filter(({ id }) => isAtHand(id, this.project.frames)).length;
-    const said = [onlyAtHand ? 'at hand' : '', defined(must) > 0 ? `${must} must` : '', defined(not) > 0 ? `${not} must not` : '']
+    const said = [
+      onlyAtHand ? say.atHand : '',
+      defined(must) > 0 ? say.must(must ?? '') : '',
+      defined(not) > 0 ? say.mustNot(not ?? '') : '',
+    ]
       .filter((text) => text !== '')
       .join(', ');
     return this.fold(
-      { title: 'Which screens', set: said, fields: ['mustScreens', 'notScreens', 'onlyAtHand'] },
+      { title: say.whichScreens, set: said, fields: ['mustScreens', 'notScreens', 'onlyAtHand'] },
       () => html`
       <label class="tick">
         <input type="checkbox" .checked=${live(onlyAtHand)} @change=${(event: Event) => this.change({ onlyAtHand: (event.target as HTMLInputElement).checked || undefined })} />
         ${SETTINGS.onlyAtHand.label}
       </label>
-      <p class="soft small">${there === 0 ? 'No screen is made or to make yet, so this leaves all screens; the Drawer says of each.' : `${there} of ${studio.screens.length} screens are at hand.`}</p>
+      <p class="soft small">${there === 0 ? say.noScreenIsMade : say.ofScreensAreAt(there, studio.screens.length)}</p>
       ${this.wrong('mustScreens')}${this.wrong('notScreens')}
-      <ul aria-label="Screens of the Drawer">
+      <ul aria-label=${say.screensOfDrawer}>
         ${studio.screens.map(
           (screen, i) => html`<li>
             <span class="name" title=${screen.name}>${screen.number} ${screen.name}</span>
             <select
-              aria-label="Screen ${screen.number}, ${screen.name}"
+              aria-label=${say.screen(screen.number, screen.name)}
               ?data-set=${conditions[i] !== 'may'}
               .value=${live(entryAt(conditions, i))}
               @change=${(event: Event) => this.put(screen.id, (event.target as HTMLSelectElement).value)}
             >
               ${[
-                ['may', 'may be there'],
+                ['may', say.mayBeThere],
                 ['must', SETTINGS.mustScreens.label],
                 ['not', SETTINGS.notScreens.label],
               ].map(([value, text]) => html`<option value=${defined(value)} ?selected=${value === conditions[i]}>${text}</option>`)}

@@ -1,8 +1,10 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { numberLocale } from '../../../engine/base/language.ts';
 import type { SeenRun } from '../../../engine/explore/search/seen.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { say } from '../../words/en/wall/settings.ts';
 
 /** What this project's walls have shown already, and how to forget it. */
 @customElement('wall-seen')
@@ -17,9 +19,9 @@ export class WallSeen extends LitElement {
     if (seen.length === 0) return nothing;
     const prints = seen.reduce((sum, run) => sum + run.prints.length, 0);
     return html`<p class="soft small">
-        ${prints.toLocaleString('en')} prints of ${seen.length} ${seen.length === 1 ? 'wall' : 'walls'} were seen. A wall of another name shows others.
+        ${say.printsOfWallsWere(prints.toLocaleString(numberLocale()), seen.length)}
       </p>
-      <button class="quiet" @click=${() => this.store.setSeen([])}>Forget what was seen</button>`;
+      <button class="quiet" @click=${() => this.store.setSeen([])}>${say.forgetWhatWasSeen}</button>`;
   }
 }
 

@@ -16,8 +16,8 @@ import { closeStackHost } from '../../ui/layout-style.ts';
 import './order-count.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
 import { stepOnArrows, typedIn } from '../../ui/typed-input.ts';
+import { say } from '../../words/en/wall/settings.ts';
 import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
-import { fewerPulls } from './fewer-pulls.ts';
 import './wall-limits.ts';
 import './wall-ink-limits.ts';
 import './wall-offsets.ts';
@@ -25,6 +25,7 @@ import './wall-order-range.ts';
 import './wall-places.ts';
 import './wall-screens.ts';
 import './wall-widen.ts';
+import { fewerPulls } from './fewer-pulls.ts';
 import { fieldLine } from './field-line-style.ts';
 import { wallSettingsStyle } from './wall-settings-style.ts';
 
@@ -92,7 +93,7 @@ export class WallSettings extends LitElement {
           type="button"
           aria-pressed=${used}
           aria-label=${ink.name}
-          title="${ink.name}, over white and over black"
+          title=${say.overWhiteAndOver(ink.name)}
           @click=${() =>
             this.change({
               palette: inks.filter((other) => (other.id === ink.id ? !used : explore.palette.includes(other.id))).map((other) => other.id),
@@ -110,18 +111,18 @@ export class WallSettings extends LitElement {
     if (offer === null) return nothing;
     const { least, from, to, change } = offer;
     return html`<p class="more soft small">
-      Each print has at least ${least} pulls.
-      <button type="button" @click=${() => this.change(change)}>Make it ${from} to ${to}</button>
+      ${say.eachPrintHasAt(least)}
+      <button type="button" @click=${() => this.change(change)}>${say.makeItTo(from, to)}</button>
     </p>`;
   }
 
   /** How pulls lie on the sheet. */
   private lying() {
     return html`<section aria-labelledby="lie">
-        <h3 id="lie">How pulls lie</h3>
+        <h3 id="lie">${say.howPullsLie}</h3>
         <wall-places .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-places>
         ${this.number('offsetRangeMm')}
-        <p class="soft small">An offset is how far a pull lies from where it was drawn: mm right, mm down.</p>
+        <p class="soft small">${say.offsetIsHowFar}</p>
         <wall-offsets .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-offsets>
       </section>`;
   }
@@ -142,14 +143,14 @@ export class WallSettings extends LitElement {
             .value=${live(explore.seed)}
             @change=${(event: Event) => this.change({ seed: (event.target as HTMLInputElement).value.trim() })}
           />
-          <button type="button" @click=${() => this.change({ seed: nextSeed(explore.seed) })}>Another wall</button>
+          <button type="button" @click=${() => this.change({ seed: nextSeed(explore.seed) })}>${say.anotherWall}</button>
         </div>
-        <p class="soft small">The same name and settings always hang the same prints.</p>
+        <p class="soft small">${say.sameNameAndSettings}</p>
       </div>
       ${this.number('count')}
       ${this.lying()}
       <div>
-        <h3>What may change</h3>
+        <h3>${say.whatMayChange}</h3>
         <label class="tick">
           <input type="checkbox" .checked=${live(explore.order)} @change=${(event: Event) => this.change({ order: (event.target as HTMLInputElement).checked })} />
           ${SETTINGS.order.label}
@@ -177,7 +178,7 @@ export class WallSettings extends LitElement {
         <wall-limits .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-limits>
       </div>
       <div>${this.number('minDeltaE')}
-        <p class="soft small">ΔE00 is a difference between two colours; about 1 is just visible side by side.</p>
+        <p class="soft small">${say.deltaE00IsDifferenceBetween}</p>
         <wall-widen .store=${this.store} .project=${this.project}></wall-widen>
       </div>
     `;

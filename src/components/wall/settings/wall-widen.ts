@@ -7,6 +7,7 @@ import { controls } from '../../ui/controls-style.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
 import { widenedDeltaE } from '../../ui/widening.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/wall/settings.ts';
 
 /** Widens what counts as the same by what prints of the stack are expected to miss by, when asked to. */
 @customElement('wall-widen')
@@ -44,14 +45,10 @@ export class WallWiden extends LitElement {
           .checked=${from !== undefined}
           @change=${(event: Event) => this.set((event.target as HTMLInputElement).checked)}
         />
-        Widen it by what prints may miss by
+        ${say.widenItByWhat}
       </label>
       <p class="soft small">
-        ${
-          from === undefined
-            ? 'Off: what the inks are thought to give is taken as it is. On: pulls also count as free to change places where the difference drowns in what is not known of inks and films.'
-            : `Widened from ΔE ${from} by what a print of the stack on the Bench is expected to miss by, and again when inks, paper or stack change.`
-        }
+        ${from === undefined ? say.offWhatInksAre : say.widenedFromDeltaEBy(from)}
       </p>`;
   }
 }

@@ -7,6 +7,7 @@ import type { Studio } from '../../../engine/studio/studio.ts';
 import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { Stand } from '../../canvas/camera/steering.ts';
+import { say } from '../../words/en/wall/surface.ts';
 import { GuestPrints } from '../hang/guest-prints.ts';
 import { Hanging } from '../hang/hanging.ts';
 import { SceneHolder } from './scene-holder.ts';
@@ -165,7 +166,7 @@ export abstract class HungWall extends LitElement {
     if (this.running || this.found === 0 || this.drawer === null) return;
     try {
       const spec = await this.hanging.spec(this.variants, this.drawer, (share) => {
-        this.busy = `Seeing what looks alike, ${Math.round(share * 100)} %`;
+        this.busy = say.seeingWhatLooksAlike(Math.round(share * 100));
       });
       if (spec === null) return;
       this.holder.with((scene) => scene.arrange(spec));

@@ -2,6 +2,7 @@ import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { late } from '../../ui/kit/late.ts';
 import type { PictureOut } from '../../ui/print/picture-out.ts';
+import { say } from '../../words/en/wall/surface.ts';
 import type { ComparePrints } from '../print/compare-prints.ts';
 import { MOST_COMPARED } from '../print/held-pair.ts';
 import type { PrintOut } from '../print/print-out.ts';
@@ -67,7 +68,7 @@ export class PrintActions {
       void late({ ...this.part, load: () => import('../print/compare-prints.ts'), element: () => compare }, () =>
         compare.show(selected, studio),
       );
-    } else this.problem(`Select two to ${MOST_COMPARED} prints, each with the space bar or Select, to compare them.`);
+    } else this.problem(say.selectTwoToPrints(MOST_COMPARED));
   }
 
   /** Asks for a wall from the two selected prints, the first selected first. */
@@ -81,9 +82,9 @@ export class PrintActions {
     const { studio, selected, out } = this.prints();
     if (studio === null) return;
     void late({ ...this.part, load: () => import('../print/print-out.ts'), element: () => out }, () => {
-      if (selected.size === 0) return out.showSheet(() => this.at(this.prints().hung), 'prints that hang', studio);
+      if (selected.size === 0) return out.showSheet(() => this.at(this.prints().hung), say.printsThatHang, studio);
       const prints = this.selectedInOrder();
-      out.showSheet(() => prints, prints.length === 1 ? 'selected print' : 'selected prints', studio);
+      out.showSheet(() => prints, say.selectedPrints(prints.length), studio);
     });
   }
 
@@ -93,7 +94,7 @@ export class PrintActions {
     const variant = variants[index];
     if (variant === undefined || studio === null) return;
     void late({ ...this.part, load: () => import('../../ui/print/picture-out.ts'), element: () => picture }, () =>
-      picture.show(variantRecipe(variant, studio), `Print ${index + 1} as a picture`),
+      picture.show(variantRecipe(variant, studio), say.printAsPicture(index + 1)),
     );
   }
 }

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { Variant } from '../../../engine/explore/types.ts';
 import { printName } from '../../../engine/recipe/lineage.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/wall/surface.ts';
 import { lineageOf } from '../run/wall-origins.ts';
 
 /**
@@ -11,9 +11,9 @@ import { lineageOf } from '../run/wall-origins.ts';
  */
 export function printSentence(variant: Variant | undefined, place: { number: number; of: number | null } | null): string {
   if (variant === undefined) return '';
-  const of = place?.of == null ? '' : ` of ${place.of}`;
-  const name = place === null ? printName(lineageOf(variant)).replace('no.', 'No.') : `Print ${place.number}${of}`;
-  return `${name}, ${counted(variant.pulls.length, 'pull')}`;
+  const of = place?.of == null ? '' : say.of(place.of);
+  const name = place === null ? printName(lineageOf(variant)).replace('no.', 'No.') : say.print(place.number, of);
+  return say.pulls(name, variant.pulls.length);
 }
 
 interface PrintRow {
@@ -35,11 +35,11 @@ interface PrintRow {
 export function printRow({ sequence, columns, focused, has, of, sentence, kept, selected, choose }: PrintRow) {
   const first = Math.floor(Math.max(0, sequence.indexOf(focused)) / columns) * columns;
   const row = sequence.slice(first, first + columns).filter(has);
-  const list = () => html`<ul class="visually-hidden" aria-label="Prints in this row">
+  const list = () => html`<ul class="visually-hidden" aria-label=${say.printsInThisRow}>
     ${row.map(
       (index) => html`<li>
         <button tabindex="-1" aria-current=${index === focused ? 'true' : nothing} @click=${() => choose(index)}>
-          ${sentence(index)}${kept.has(index) ? ', kept' : ''}${selected.has(index) ? ', selected' : ''}
+          ${say.keptSelected(sentence(index), kept.has(index), selected.has(index))}
         </button>
       </li>`,
     )}

@@ -3,6 +3,7 @@ import { customElement, query, state } from 'lit/decorators.js';
 import { num } from '../../../engine/base/at.ts';
 import type { WallPlan } from '../../canvas/plan/wall-plan.ts';
 import type { WallScene } from '../../canvas/wall-scene.ts';
+import { say } from '../../words/en/wall/surface.ts';
 import type { PrintFacts } from '../print/print-facts.ts';
 
 /** The room beside the rail, px; the lines there keep it free (wall-view-style.ts). */
@@ -14,7 +15,7 @@ const STAYS_MS = 1200;
 /** From the edge of the surface, and round a print in focus for its ring, px. */
 const EDGE_PX = 12;
 const RING_PX = 8;
-const CORNERS = ['top right', 'bottom left', 'top left'] as const;
+const CORNERS = [say.topRight, say.bottomLeft, say.topLeft] as const;
 type Corner = (typeof CORNERS)[number];
 /** Shown when less than so much of the wall is in view. */
 const CLOSE = 0.45;

@@ -1,9 +1,11 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { numberLocale } from '../../../engine/base/language.ts';
 import type { MeasureWords } from '../../../engine/explore/measure/variant-measures.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { rowHost } from '../../ui/layout-style.ts';
 import '../hang/hang-choice.ts';
+import { rowHost } from '../../ui/layout-style.ts';
+import { say } from '../../words/en/wall/surface.ts';
 import { BY_NUMBER, type HangChoice } from '../hang/hanging.ts';
 import { MOST_COMPARED } from '../print/held-pair.ts';
 
@@ -81,15 +83,15 @@ export class WallLine extends LitElement {
     const { selected } = this;
     if (selected === 0) return nothing;
     const fits = selected >= 2 && selected <= MOST_COMPARED;
-    return html`<span class="soft small wide">${selected.toLocaleString('en')} selected</span>
-      <button class="quiet" ?disabled=${!fits} title=${fits ? '' : `Select two to ${MOST_COMPARED} prints to compare them.`} @click=${() => this.tell('compare')}>Compare</button>
+    return html`<span class="soft small wide">${say.selected(selected.toLocaleString(numberLocale()))}</span>
+      <button class="quiet" ?disabled=${!fits} title=${fits ? '' : say.selectTwoToPrintsTo(MOST_COMPARED)} @click=${() => this.tell('compare')}>${say.compare}</button>
       ${
         selected === 2
-          ? html`<button class="quiet" @click=${() => this.tell('between')}>Between<span class="wide"> these two</span></button>
-            <button class="quiet" @click=${() => this.tell('cross')}>Crossed</button>`
+          ? html`<button class="quiet" @click=${() => this.tell('between')}>${say.between}<span class="wide"> ${say.theseTwo}</span></button>
+            <button class="quiet" @click=${() => this.tell('cross')}>${say.crossed}</button>`
           : nothing
       }
-      <button class="quiet" @click=${() => this.tell('select-none')}>Select none</button>`;
+      <button class="quiet" @click=${() => this.tell('select-none')}>${say.selectNone}</button>`;
   }
 
   override render() {
@@ -100,10 +102,10 @@ export class WallLine extends LitElement {
       <div class="actions">
         ${this.selection()}
         <button class="quiet" aria-expanded=${this.filtering} @click=${() => this.tell('filter')}>
-          Filter${shown < count ? html`<span class="soft">: ${shown.toLocaleString('en')} of ${count.toLocaleString('en')}</span>` : nothing}
+          ${say.filter}${shown < count ? html`<span class="soft">${say.ofShown(shown.toLocaleString(numberLocale()), count.toLocaleString(numberLocale()))}</span>` : nothing}
         </button>
-        <button class="quiet" @click=${() => this.tell('prepare')}>Screens to make</button>
-        <button class="quiet" @click=${() => this.tell('sheet')}>Contact sheet</button>
+        <button class="quiet" @click=${() => this.tell('prepare')}>${say.screensToMake}</button>
+        <button class="quiet" @click=${() => this.tell('sheet')}>${say.contactSheet}</button>
       </div>
     `;
   }

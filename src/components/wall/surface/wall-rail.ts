@@ -4,6 +4,7 @@ import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../print/wall-actions.ts';
+import { say } from '../../words/en/wall/surface.ts';
 
 /** What the rail's buttons do: with the print in focus, or where one stands. */
 export type RailAction = 'build' | 'select' | 'pin' | 'keep' | 'open' | 'further' | 'closer' | 'start';
@@ -151,22 +152,22 @@ export class WallRail extends LitElement {
       <p class="which" role="status" aria-live="polite">
         ${
           none
-            ? html`<span class="soft">${this.hung ? 'Choose a print.' : ''}</span>`
-            : html`${this.sentence}${pinned ? ', pinned' : ''}${selected ? ', selected' : ''}${kept ? html`, <span class="dot"></span>in the Chest` : nothing}`
+            ? html`<span class="soft">${this.hung ? say.choosePrint : ''}</span>`
+            : html`${this.sentence}${pinned ? say.pinned : ''}${selected ? say.selected2 : ''}${kept ? html`${say.inChest(html`<span class="dot"></span>`)}` : nothing}`
         }
       </p>
       <div class="actions">
-        <button ?disabled=${none} @click=${() => this.tell('build')}>Build up</button>
-        <button ?disabled=${none} aria-pressed=${selected} @click=${() => this.tell('select')}>Select</button>
-        <button ?disabled=${none} aria-pressed=${pinned} title="Hangs first, on this wall and the next" @click=${() => this.tell('pin')}>Pin</button>
-        <button ?disabled=${none || kept} @click=${() => this.tell('keep')}>${kept ? 'Kept' : 'Keep'}</button>
-        <button ?disabled=${none} @click=${() => this.tell('open')}>Open on Bench</button>
+        <button ?disabled=${none} @click=${() => this.tell('build')}>${say.buildUp}</button>
+        <button ?disabled=${none} aria-pressed=${selected} @click=${() => this.tell('select')}>${say.select}</button>
+        <button ?disabled=${none} aria-pressed=${pinned} title=${say.hangsFirstOnThis} @click=${() => this.tell('pin')}>${say.pin}</button>
+        <button ?disabled=${none || kept} @click=${() => this.tell('keep')}>${kept ? say.kept : say.keep}</button>
+        <button ?disabled=${none} @click=${() => this.tell('open')}>${say.openOnBench}</button>
       </div>
       <wall-actions .variant=${variant} .drawer=${this.drawer} .relative=${this.relative}></wall-actions>
-      <div class="stand" role="group" aria-label="Stand" ?data-moved=${this.moved}>
-        <button class="step" @click=${() => this.tell('further')}>Further</button>
-        <button class="step" @click=${() => this.tell('closer')}>Closer</button>
-        <button @click=${() => this.tell('start')}>Whole wall</button>
+      <div class="stand" role="group" aria-label=${say.stand} ?data-moved=${this.moved}>
+        <button class="step" @click=${() => this.tell('further')}>${say.further}</button>
+        <button class="step" @click=${() => this.tell('closer')}>${say.closer}</button>
+        <button @click=${() => this.tell('start')}>${say.wholeWall}</button>
       </div>
     `;
   }

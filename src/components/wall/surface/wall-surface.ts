@@ -8,18 +8,18 @@ import type { WallScene } from '../../canvas/wall-scene.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { midst } from '../../ui/layout-style.ts';
 import '../print/lifted-print.ts';
+import { say } from '../../words/en/wall/surface.ts';
 import type { LiftedPrint } from '../print/lifted-print.ts';
 import { PrintFacts } from '../print/print-facts.ts';
 import { CloseUps } from './close-ups.ts';
-import type { SceneHolder } from './scene-holder.ts';
 import './small-map.ts';
+import type { SceneHolder } from './scene-holder.ts';
 import type { SmallMap } from './small-map.ts';
 import { actionOf, isMove, type WallAction } from './wall-key-actions.ts';
 import { wallSurfaceStyles } from './wall-surface-style.ts';
 
-const LOST =
-  'The browser took the graphics card away from the page. The wall is drawn again as soon as it comes back; if it does not, reload the page: your project is kept, and the same name hangs the same prints.';
-const PLAIN = 'This browser gives the page no WebGL 2, so the wall is drawn without the graphics card, and more slowly.';
+const LOST = say.browserTookGraphicsCard;
+const PLAIN = say.thisBrowserGivesPage;
 
 /** `action`: something is to be done with a print, or with the wall. */
 export type ActionEvent = CustomEvent<{ action: WallAction; index: number }>;
@@ -79,7 +79,7 @@ export class WallSurface extends LitElement {
   private serve(scene: WallScene): void {
     this.closeUps = new CloseUps(this, scene);
     scene.onPlain = (error) => {
-      this.plain = error === null ? PLAIN : `The wall is drawn without the graphics card, and more slowly: ${sentenceOf(error)}`;
+      this.plain = error === null ? PLAIN : say.wallIsDrawnWithout(sentenceOf(error));
     };
     scene.onLost = (lost) => {
       this.trouble = lost ? LOST : '';
@@ -207,7 +207,7 @@ export class WallSurface extends LitElement {
         tabindex="0"
         data-begin
         ?data-focused=${this.variants[this.focused] !== undefined}
-        aria-label="Wall of prints"
+        aria-label=${say.wallOfPrints}
         aria-describedby="keys"
         @keydown=${this.key}
         @pointerdown=${() => {
@@ -224,7 +224,7 @@ export class WallSurface extends LitElement {
       </div>
       <wall-small-map></wall-small-map>
       <p id="keys" class="visually-hidden">
-        Arrow keys go from print to print. Enter opens one on the Bench, K keeps it, B builds it up, the space bar selects it, H hangs it first. Question mark lists all keys. Plus and minus come closer and go further, 0 shows the whole wall.
+        ${say.arrowKeysGoFrom}
       </p>
     `;
   }

@@ -4,10 +4,11 @@ import type { TasteChoice } from '../../../engine/explore/taste/choices.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { notFetched } from '../../ui/kit/late.ts';
 import type { PictureOut } from '../../ui/print/picture-out.ts';
+import { say } from '../../words/en/wall/surface.ts';
 import type { HangEvent } from '../hang/hang-choice.ts';
 import type { Hanging } from '../hang/hanging.ts';
-import type { RangesEvent } from '../hang/wall-filter.ts';
 import '../print/print-why.ts';
+import type { RangesEvent } from '../hang/wall-filter.ts';
 import type { ComparePrints } from '../print/compare-prints.ts';
 import { freeSide, heldPair } from '../print/held-pair.ts';
 import type { PrintOut } from '../print/print-out.ts';
@@ -15,13 +16,13 @@ import { besideWords, neighboursOf } from '../print/why-words.ts';
 import { choicesOf, type KnownPrints } from '../taste/wall-choices.ts';
 import { HungWall } from './hung-wall.ts';
 import { PrintActions } from './print-actions.ts';
-import { printRow, printSentence } from './print-row.ts';
 import './wall-line.ts';
+import { printRow, printSentence } from './print-row.ts';
 import type { WallAction } from './wall-key-actions.ts';
-import type { LineAction } from './wall-line.ts';
 import './wall-rail.ts';
-import type { RailAction } from './wall-rail.ts';
+import type { LineAction } from './wall-line.ts';
 import './wall-surface.ts';
+import type { RailAction } from './wall-rail.ts';
 import type { ActionEvent } from './wall-surface.ts';
 import { wallViewStyles } from './wall-view-style.ts';
 
@@ -59,7 +60,7 @@ export class WallView extends HungWall {
 
   /** Fetches a part of the wall that stands empty until its code has come. */
   private fetch(load: () => Promise<unknown>): void {
-    load().catch(() => this.trouble(notFetched('This part of the app')));
+    load().catch(() => this.trouble(notFetched(say.thisPartOfApp)));
   }
 
   private rehangBy(change: Partial<Pick<Hanging, 'choice' | 'ranges'>>): void {

@@ -1,54 +1,51 @@
+import { lowered } from '../../../engine/base/language.ts';
 import { MEASURES } from '../../../engine/explore/measure/variant-measures.ts';
 import type { ChoiceWay } from '../../../engine/explore/taste/choices.ts';
 import type { Claim } from '../../../engine/explore/taste/claims.ts';
 import type { Learnt } from '../../../engine/explore/taste/taste-of-wall.ts';
 import type { TraitKey } from '../../../engine/explore/taste/traits.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/wall/taste.ts';
 import { MEASURE_WORDS } from '../print/why-words.ts';
 
 /** More of a trait, less of it, and what it is called. */
 type TraitWords = readonly [more: string, less: string, name: string];
 
 const LOOK_WORDS: Partial<Record<TraitKey, TraitWords>> = {
-  light: ['lighter on the whole', 'darker on the whole', 'lightness'],
-  red: ['redder on the whole', 'greener on the whole', 'red against green'],
-  yellow: ['yellower on the whole', 'bluer on the whole', 'yellow against blue'],
-  strength: ['stronger colours', 'greyer colours', 'strength of colour'],
-  lightSpread: ['light and dark further apart over the sheet', 'lightness more even over the sheet', 'evenness of lightness'],
-  above: ['lighter above than below', 'darker above than below', 'above against below'],
-  left: ['lighter at the left than at the right', 'darker at the left than at the right', 'left against right'],
-  middle: ['lighter in the middle than round it', 'darker in the middle than round it', 'middle against rim'],
+  light: [say.lighterOnWhole, say.darkerOnWhole, say.lightness],
+  red: [say.redderOnWhole, say.greenerOnWhole, say.redAgainstGreen],
+  yellow: [say.yellowerOnWhole, say.bluerOnWhole, say.yellowAgainstBlue],
+  strength: [say.strongerColours, say.greyerColours, say.strengthOfColour],
+  lightSpread: [say.lightAndDarkFurther, say.lightnessMoreEvenOver, say.evennessOfLightness],
+  above: [say.lighterAboveThanBelow, say.darkerAboveThanBelow, say.aboveAgainstBelow],
+  left: [say.lighterAtLeftThan, say.darkerAtLeftThan, say.leftAgainstRight],
+  middle: [say.lighterInMiddleThan, say.darkerInMiddleThan, say.middleAgainstRim],
 };
 
 function wordsOf(trait: TraitKey): TraitWords {
   const measure = MEASURES.find(({ key }) => key === trait);
-  if (measure !== undefined) return [...MEASURE_WORDS[measure.key], measure.label.toLowerCase()];
+  if (measure !== undefined) return [...MEASURE_WORDS[measure.key], lowered(measure.label)];
   return LOOK_WORDS[trait] ?? [trait, trait, trait];
 }
 
 function claimWords({ trait, way }: Claim): string {
   const [more, less, name] = wordsOf(trait);
-  if (way === 'middle') return `neither much nor little of ${name}`;
+  if (way === 'middle') return say.neitherMuchNorLittle(name);
   return way === 'more' ? more : less;
 }
 
 /** What is known of a taste, in a sentence or two that claim no more than is known. */
 export function learntSentence({ choices, claims, foretold, against }: Learnt, taught: number): string {
-  if (taught === 0)
-    return 'Nothing is chosen yet. Answer ‘This one or that one?’, pin or keep prints, or select some and press Learn from selected.';
-  if (choices === 0)
-    return `${counted(taught, 'choice')}, but only of prints that you like and none that you passed over: nothing to tell them from. Compare two prints.`;
+  if (taught === 0) return say.nothingIsChosenYet;
+  if (choices === 0) return say.choicesButOnlyOf(taught);
   const parts = [
-    against === null ? '' : `You chose ${against[0]} over ${against[1]}, and the other way round; the two answers cancel out.`,
-    claims.length === 0
-      ? `${counted(choices, 'choice')} so far: too little to tell what you choose by.`
-      : `From ${counted(choices, 'choice')}, you choose ${claims.map(claimWords).join(', ')}.`,
-    foretold === null ? '' : `Of ${foretold.of} choices held back, ${foretold.right} were foretold.`,
+    against === null ? '' : say.youChoseOverAnd(against[0], against[1]),
+    claims.length === 0 ? say.choicesSoFarToo(choices) : say.fromChoicesYouChoose(choices, claims.map(claimWords).join(', ')),
+    foretold === null ? '' : say.ofChoicesHeldBack(foretold.of, foretold.right),
   ];
   return parts.filter((part) => part !== '').join(' ');
 }
 
-const WAYS: Record<ChoiceWay, string> = { compared: 'chosen over', selected: 'selected', pinned: 'pinned', kept: 'kept' };
+const WAYS: Record<ChoiceWay, string> = { compared: say.chosenOver, selected: say.selected, pinned: say.pinned, kept: say.kept };
 
 /** How a print was chosen: 'pinned'. */
 export function wayWord(way: ChoiceWay): string {
@@ -58,8 +55,8 @@ export function wayWord(way: ChoiceWay): string {
 /** Of a hundred places, those for prints that the taste is unsure about, in words. */
 export const UNSURE: readonly [number, string][] = [
   [0, 'none'],
-  [10, 'one in ten'],
-  [20, 'one in five'],
-  [33, 'one in three'],
-  [50, 'every other'],
+  [10, say.oneInTen],
+  [20, say.oneInFive],
+  [33, say.oneInThree],
+  [50, say.everyOther],
 ];

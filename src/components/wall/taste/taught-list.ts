@@ -7,7 +7,7 @@ import { sketchOfText } from '../../../engine/explore/taste/traits.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/wall/taste.ts';
 import { wayWord } from './taste-words.ts';
 
 /** What was taught, choice by choice, each of which can be forgotten. Tells `forget`. */
@@ -82,23 +82,23 @@ export class TaughtList extends LitElement {
     return html`<li>
       <span class="said">
         ${this.print(choice.chosen)} <span class="soft">${wayWord(choice.way)}</span>
-        ${choice.way === 'compared' && other !== undefined ? this.print(other) : html`<span class="soft small">over ${counted(choice.over.length, 'print')} beside it</span>`}
+        ${choice.way === 'compared' && other !== undefined ? this.print(other) : html`<span class="soft small">${say.overPrintsBesideIt(choice.over.length)}</span>`}
       </span>
-      <button class="quiet" @click=${() => this.forget([choice])}>Forget this</button>
+      <button class="quiet" @click=${() => this.forget([choice])}>${say.forgetThis}</button>
     </li>`;
   }
 
   override render() {
     const { choices } = this;
     return dialogBox(
-      { heading: 'What was taught', closable: true },
+      { heading: say.whatWasTaught, closable: true },
       choices.length === 0
-        ? html`<p class="soft">Nothing yet.</p>`
-        : html`<p class="soft small">The newest first; small pictures show a print as with eyes half shut.</p>
+        ? html`<p class="soft">${say.nothingYet}</p>`
+        : html`<p class="soft small">${say.newestFirstSmallPictures}</p>
             <ul>
               ${choices.toReversed().map((choice) => this.one(choice))}
             </ul>
-            <p class="buttons"><button @click=${() => this.forget(choices)}>Forget all ${counted(choices.length, 'choice')}</button></p>`,
+            <p class="buttons"><button @click=${() => this.forget(choices)}>${say.forgetAllChoices(choices.length)}</button></p>`,
     );
   }
 }

@@ -10,9 +10,9 @@ import { engineFor, wallTools } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
 import '../../ui/print/picture-view.ts';
-import { counted } from '../../ui/words.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/wall/taste.ts';
 import type { PrintFacts } from '../print/print-facts.ts';
 import { sideBySideStyle } from '../print/side-by-side-style.ts';
 import { lineageOf } from '../run/wall-origins.ts';
@@ -126,7 +126,7 @@ export class ThisOrThat extends LitElement {
     return html`<li>
       <button aria-disabled=${this.work.running} @click=${() => this.choose(side)}>
         <span class="hung" style="--aspect:${paper.widthMm / paper.heightMm}"><ps-picture .picture=${pictures[side]}></ps-picture></span>
-        <span><b>${side === 0 ? 'This one' : 'That one'}</b> <span class="soft small">${printName(lineageOf(variant))}</span></span>
+        <span><b>${side === 0 ? say.thisOne : say.thatOne}</b> <span class="soft small">${printName(lineageOf(variant))}</span></span>
       </button>
     </li>`;
   }
@@ -134,7 +134,7 @@ export class ThisOrThat extends LitElement {
   override render() {
     const { shown, answers, work } = this;
     return html`<dialog
-      aria-label="This one or that one?"
+      aria-label=${say.thisOneOrThat}
       @keydown=${this.onKey}
       @close=${() => {
         work.stop();
@@ -142,16 +142,16 @@ export class ThisOrThat extends LitElement {
       }}
     >
       <header>
-        <h2>This one or that one?</h2>
-        <p class="soft small told" role="status">${answers.length === 0 ? 'Take the one you would rather pull, by a click, a tap, or ← and →.' : `${counted(answers.length, 'answer')} so far.`}</p>
-        <button class="quiet" aria-disabled=${answers.length === 0} @click=${() => this.takeBack()}>Take back</button>
-        <button class="quiet" ?disabled=${this.over} @click=${() => this.another()}>Cannot say</button>
-        <button @click=${() => this.dialog.close()}>Close</button>
+        <h2>${say.thisOneOrThat}</h2>
+        <p class="soft small told" role="status">${answers.length === 0 ? say.takeOneYouWould : say.answersSoFar(answers.length)}</p>
+        <button class="quiet" aria-disabled=${answers.length === 0} @click=${() => this.takeBack()}>${say.takeBack}</button>
+        <button class="quiet" ?disabled=${this.over} @click=${() => this.another()}>${say.cannotSay}</button>
+        <button @click=${() => this.dialog.close()}>${say.close}</button>
       </header>
       ${workFailure(work)}
       ${
         this.over
-          ? html`<p class="over">All pairs that hang were compared.</p>`
+          ? html`<p class="over">${say.allPairsThatHang}</p>`
           : html`<ul aria-busy=${work.running}>${shown === null ? nothing : html`${this.print(0, shown)}${this.print(1, shown)}`}</ul>`
       }
     </dialog>`;

@@ -6,13 +6,14 @@ import type { Studio } from '../../../engine/studio/studio.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/wall/taste.ts';
 import { BY_NUMBER, type HangChoice } from '../hang/hanging.ts';
 import type { DerivedAsk } from '../run/derived-ask.ts';
 import { furtherAsChosen } from './further-as-chosen.ts';
-import { learntSentence, UNSURE } from './taste-words.ts';
 import './taught-list.ts';
-import type { TaughtList } from './taught-list.ts';
+import { learntSentence, UNSURE } from './taste-words.ts';
 import './this-or-that.ts';
+import type { TaughtList } from './taught-list.ts';
 import type { ThisOrThat } from './this-or-that.ts';
 import { choicesOf, type KnownPrints } from './wall-choices.ts';
 import { wallTasteStyle } from './wall-taste-style.ts';
@@ -103,7 +104,7 @@ export class WallTaste extends LitElement {
   private learnButton() {
     const there = this.untaught.filter(([, places]) => places.length > 0);
     const words = there.map(([way, places]) => `${places.length} ${way}`).join(', ');
-    return html`<button class=${words === '' ? 'more' : ''} @click=${() => this.learn()}>Learn from ${words === '' ? 'selected' : words}</button>`;
+    return html`<button class=${words === '' ? 'more' : ''} @click=${() => this.learn()}>${say.learnFrom(words === '' ? say.selected : words)}</button>`;
   }
 
   private further() {
@@ -115,7 +116,7 @@ export class WallTaste extends LitElement {
   private furtherButton() {
     const { towards } = this.choice;
     return html`<button ?disabled=${this.finding.running} @click=${() => this.further()}>
-      ${towards > 0 ? 'More as I choose' : towards < 0 ? 'More of what I never choose' : 'More, whatever I choose'}
+      ${towards > 0 ? say.moreAsIChoose : towards < 0 ? say.moreOfWhatI : say.moreWhateverIChoose}
     </button>`;
   }
 
@@ -123,20 +124,20 @@ export class WallTaste extends LitElement {
     const { choice } = this;
     return html`<div class="row more">
       <label class="towards">
-        <span class="soft small">what I choose</span>
+        <span class="soft small">${say.whatIChoose}</span>
         <input
           type="range"
           min="-100"
           max="100"
           step="10"
-          aria-label="From what I choose to what I never chose"
+          aria-label=${say.fromWhatIChoose}
           .value=${String(-choice.towards)}
           @change=${(event: Event) => this.change({ towards: -(event.target as HTMLInputElement).valueAsNumber })}
         />
-        <span class="soft small">what I never chose</span>
+        <span class="soft small">${say.whatINeverChose}</span>
       </label>
       <label>
-        <span class="soft small">Prints it is unsure about</span>
+        <span class="soft small">${say.printsItIsUnsure}</span>
         <select @change=${(event: Event) => this.change({ unsure: Number((event.target as HTMLSelectElement).value) })}>
           ${UNSURE.map(([share, words]) => html`<option value=${share} ?selected=${share === choice.unsure}>${words}</option>`)}
         </select>
@@ -148,14 +149,14 @@ export class WallTaste extends LitElement {
     const { taught, learnt, stale } = this;
     this.toggleAttribute('data-unfolded', this.unfolded);
     return html`
-      <p role="status">${learnt === null ? 'Learning…' : learntSentence(learnt, taught.length)}</p>
+      <p role="status">${learnt === null ? say.learning : learntSentence(learnt, taught.length)}</p>
       <div class="row teach">
-        <button class="main" @click=${() => this.askAgain()}>This one or that one?</button>
+        <button class="main" @click=${() => this.askAgain()}>${say.thisOneOrThat}</button>
         ${this.furtherButton()}
-        <button class="quiet fold" aria-expanded=${this.unfolded} @click=${() => (this.unfolded = !this.unfolded)}>${this.unfolded ? 'Fold' : 'Unfold'}</button>
+        <button class="quiet fold" aria-expanded=${this.unfolded} @click=${() => (this.unfolded = !this.unfolded)}>${this.unfolded ? say.fold : say.unfold}</button>
         ${this.learnButton()}
-        <button class="quiet more" ?disabled=${taught.length === 0} @click=${() => this.list.show()}>What was taught</button>
-        ${stale ? html`<button class="quiet" @click=${() => this.fire('arrange')}>Arrange again</button>` : nothing}
+        <button class="quiet more" ?disabled=${taught.length === 0} @click=${() => this.list.show()}>${say.whatWasTaught}</button>
+        ${stale ? html`<button class="quiet" @click=${() => this.fire('arrange')}>${say.arrangeAgain}</button>` : nothing}
       </div>
       ${learnt === null || learnt.choices === 0 ? nothing : this.controls()}
       <wall-this-or-that .relative=${this.relative} @answered=${() => this.answered()}></wall-this-or-that>

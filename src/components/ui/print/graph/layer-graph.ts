@@ -1,15 +1,16 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../../engine/base/at.ts';
+import { fixed, numberLocale } from '../../../../engine/base/language.ts';
 import { freePlaces } from '../../../../engine/order/free-places.ts';
 import { type OrderGroup, type OrderPart, orderParts } from '../../../../engine/order/parts/order-parts.ts';
 import type { Pull } from '../../../../engine/stack/types.ts';
 import type { Studio } from '../../../../engine/studio/studio.ts';
 import type { OverlapEdge } from '../../../../workers/api/picture-api.ts';
+import { say } from '../../../words/en/ui/print.ts';
 import { listed } from '../../../words/plan-words.ts';
 import { controls } from '../../controls-style.ts';
 import { inkHexes } from '../../kit/ink-chip.ts';
-import { counted } from '../../words.ts';
 import { graphDotStyle } from './graph-dot-style.ts';
 import { folds, type GroupTile, layerLayout, linesOf, TILE } from './layer-layout.ts';
 import { type Dot, splitEdges } from './order-graph-layout.ts';
@@ -157,7 +158,7 @@ export class LayerGraph extends LitElement {
       class="tile ${apart ? 'apart' : ''} ${!open && members.some((at) => this.pulls[at]?.id === this.selected) ? 'selected' : ''}"
       role="button"
       aria-expanded=${open}
-      aria-label="${counted(members.length, 'pull')} ${free ? 'in any order' : `in ${counted(group.layers.length, 'layer')}`}: ${named}${members.length > NAMED ? ' …' : ''}"
+      aria-label=${say.pulls(members.length, free ? say.inAnyOrder : say.inLayers(group.layers.length), named, members.length > NAMED ? ' …' : '')}
       tabindex=${place === this.roving ? 0 : -1}
       transform="translate(${x} ${y})"
       @click=${toggle}
@@ -166,7 +167,7 @@ export class LayerGraph extends LitElement {
     >
       <rect class="face" width=${widthPx} height=${TILE.height} rx="3" />
       ${members.map((at, i) => svg`<rect x=${wide * i} y=${TILE.height - STRIPE} width=${wide} height=${STRIPE} fill=${this.inkOf(at)} />`)}
-      <text x=${widthPx / 2} y=${(TILE.height - STRIPE) / 2}>${members.length} ${free ? 'free' : 'pulls'} ${open ? '−' : '+'}</text>
+      <text x=${widthPx / 2} y=${(TILE.height - STRIPE) / 2}>${say.free(members.length, free, open ? '−' : '+')}</text>
     </g>`;
   }
 
@@ -176,24 +177,18 @@ export class LayerGraph extends LitElement {
   }
 
   private words(at: number, lines: readonly OverlapEdge[]): string {
-    if (at < 0) return 'Choose a pull to see what holds it in its place.';
+    if (at < 0) return say.choosePullToSee;
     const { over, under, from, to } = freePlaces(at, this.pulls.length, lines);
     const named = (places: readonly number[]): string => {
       const some = places.slice(0, NAMED).map((place) => String(place + 1));
       const more = places.length - some.length;
-      return listed(more > 0 ? [...some, `${more} more`] : some);
+      return listed(more > 0 ? [...some, say.more(more)] : some);
     };
-    const sides = [over.length === 0 ? '' : `lies over ${named(over)}`, under.length === 0 ? '' : `under ${named(under)}`].filter(
+    const sides = [over.length === 0 ? '' : say.liesOver(named(over)), under.length === 0 ? '' : say.under(named(under))].filter(
       (side) => side !== '',
     );
-    const held =
-      sides.length === 0
-        ? `Nothing holds pull ${at + 1}`
-        : `Pull ${at + 1} ${over.length === 0 ? 'lies ' : ''}${sides.join(' and ')} so that it shows`;
-    const free =
-      from === to
-        ? 'it has no other place that prints the same.'
-        : `at any place from ${from + 1} to ${to + 1} the print stays the same within ΔE ${this.minDeltaE}.`;
+    const held = sides.length === 0 ? say.nothingHoldsPull(at + 1) : say.pullLiesSoThat(at + 1, over.length === 0, sides.join(say.and));
+    const free = from === to ? say.itHasNoOther : say.atAnyPlaceFrom(from + 1, to + 1, this.minDeltaE);
     return `${held}; ${free}`;
   }
 
@@ -213,14 +208,12 @@ export class LayerGraph extends LitElement {
     const groups = this.parts.flat().filter(folds);
     const all = groups.every((group) => this.open.has(this.idOf(group)));
     return html`<p class="small">
-        ${this.parts.length === 1 ? 'First down at the left, row after row.' : `${counted(this.parts.length, 'panel')}: pulls of one do not hold those of another. In each, first down at the left, row after row.`}
-        Pulls of one column do not hold each other, and “free” ones may go down in any order.
-        ${free} of ${overlapping} overlapping pairs are free swaps.
+        ${say.pullsOfOneColumn(this.parts.length === 1 ? say.firstDownAtLeft : say.panelsPullsOfOne(this.parts.length), free, overlapping)}
       </p>
       ${
         groups.length === 0
           ? nothing
-          : html`<button type="button" class="quiet all" @click=${() => this.unfold(groups, !all)}>${all ? 'Fold all' : `Unfold all ${groups.length} groups`}</button>`
+          : html`<button type="button" class="quiet all" @click=${() => this.unfold(groups, !all)}>${all ? say.foldAll : say.unfoldAllGroups(groups.length)}</button>`
       }`;
   }
 
@@ -235,7 +228,7 @@ export class LayerGraph extends LitElement {
     const curves = linesOf(at, own, ends);
     const height = Math.max(heightPx, ...curves.map(({ bottomPx }) => bottomPx));
     return html`${this.head(free, overlapping)}
-      <svg width=${widthPx} height=${height} viewBox="0 0 ${widthPx} ${height}" role="group" aria-label="Order graph in groups, ${counted(pulls.length, 'pull')}">
+      <svg width=${widthPx} height=${height} viewBox="0 0 ${widthPx} ${height}" role="group" aria-label=${say.orderGraphInGroups(pulls.length)}>
         ${panels.map(({ x, y, widthPx: wide, heightPx: high }) => svg`<rect class="panel" x=${x} y=${y} width=${wide} height=${high} rx="4" />`)}
         <g>${curves.map(({ path, under, widthPx: wide }) => svg`<path class=${under ? 'under' : 'over'} d=${path} stroke-width=${wide.toFixed(1)} />`)}</g>
         <g>${tiles.map((tile, place) => this.tile(tile, { place, apart: !tile.open && apart(tile.group.layers.flat()) }))}</g>
@@ -245,12 +238,14 @@ export class LayerGraph extends LitElement {
       ${
         own.length === 0
           ? nothing
-          : html`<p class="soft small">Where it shows most: ${own
-              .slice(0, 3)
-              .map(
-                (edge, i) =>
-                  html`${i === 0 ? '' : ', '}with pull ${(edge.a === at ? edge.b : edge.a) + 1} ΔE ${edge.deltaE.toFixed(1)} over ${Math.round(edge.areaMm2).toLocaleString('en')} mm²`,
-              )}.</p>`
+          : html`<p class="soft small">${say.whereItShowsMost(
+              own
+                .slice(0, 3)
+                .map(
+                  (edge, i) =>
+                    html`${say.withPullDeltaEOver(i === 0 ? '' : ', ', (edge.a === at ? edge.b : edge.a) + 1, fixed(edge.deltaE, 1), Math.round(edge.areaMm2).toLocaleString(numberLocale()))}`,
+                ),
+            )}</p>`
       }`;
   }
 }

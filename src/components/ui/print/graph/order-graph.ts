@@ -1,12 +1,13 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../../engine/base/at.ts';
+import { fixed, numberLocale } from '../../../../engine/base/language.ts';
 import { edgeWeight } from '../../../../engine/order/overlaps.ts';
 import type { Pull } from '../../../../engine/stack/types.ts';
 import type { Studio } from '../../../../engine/studio/studio.ts';
 import type { OverlapEdge } from '../../../../workers/api/picture-api.ts';
+import { say } from '../../../words/en/ui/print.ts';
 import { controls } from '../../controls-style.ts';
-import { counted } from '../../words.ts';
 import { graphDotStyle } from './graph-dot-style.ts';
 import { type Dot, ringLayout, splitEdges } from './order-graph-layout.ts';
 import { arrowStep, pullDot } from './pull-dot.ts';
@@ -22,7 +23,7 @@ const SHOWN = 6;
 /** What a line of the order graph says: 'Pulls 3 and 7: 4,210 mm² differ by ΔE 8.2'. */
 function edgeWords(edge: OverlapEdge): string {
   const [first, then] = edge.a < edge.b ? [edge.a, edge.b] : [edge.b, edge.a];
-  return `Pulls ${first + 1} and ${then + 1}: ${Math.round(edge.areaMm2).toLocaleString('en')} mm² differ by ΔE ${edge.deltaE.toFixed(1)}`;
+  return say.pullsAndMmDiffer(first + 1, then + 1, Math.round(edge.areaMm2).toLocaleString(numberLocale()), fixed(edge.deltaE, 1));
 }
 
 /**
@@ -186,12 +187,9 @@ export class OrderGraph extends LitElement {
     const faint = 0.36 * Math.min(1, Math.sqrt(60 / Math.max(1, lines.length)));
     const dots = ringLayout(pulls.length, RADIUS);
     const radius = Math.max(4, Math.min(14, (Math.PI * RADIUS) / Math.max(1, pulls.length) - 3));
-    const summary =
-      overlapping === 0
-        ? 'No two pulls overlap: every order gives the same print.'
-        : `${free} of ${overlapping} overlapping ${overlapping === 1 ? 'pair is a free swap' : 'pairs are free swaps'}: exchanged, they differ by less than ΔE ${this.minDeltaE}.`;
+    const summary = overlapping === 0 ? say.noTwoPullsOverlap : say.ofOverlappingPairsAre(free, overlapping, this.minDeltaE);
     return html`
-      <svg viewBox="${-HALF} ${-HALF} ${2 * HALF} ${2 * HALF}" role="group" aria-label="Order graph, ${counted(pulls.length, 'pull')}">
+      <svg viewBox="${-HALF} ${-HALF} ${2 * HALF} ${2 * HALF}" role="group" aria-label=${say.orderGraphPulls(pulls.length)}>
         <g style="--faint: ${faint.toFixed(3)}">${lines.map((_, at) => this.line(lines, at, dots, heaviest)).reverse()}</g>
         <g>${pulls.map((pull, at) => this.dot(pull, at, entryAt(dots, at), radius))}</g>
       </svg>
@@ -201,7 +199,7 @@ export class OrderGraph extends LitElement {
           lines.length === 0
             ? nothing
             : html`<div>
-              <p class="soft small" style="padding-bottom: 6px">Where order matters most</p>
+              <p class="soft small" style="padding-bottom: 6px">${say.whereOrderMattersMost}</p>
               <ol>
                 ${lines.slice(0, SHOWN).map(
                   (edge, at) => html`<li

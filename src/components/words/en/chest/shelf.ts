@@ -39,4 +39,5 @@ export const say = speak('chest/shelf', {
   of: (shown: number, recipes: number) => `${shown} of ${recipes}`,
   drawing: 'Drawing…',
   pulls: (pulls: number, labels: string) => `${counted(pulls, { one: 'pull', other: 'pulls' })}${labels}`,
+  inAllOfThem: (shared: string, are: string) => `${shared} ${are} in all of them.`,
 });

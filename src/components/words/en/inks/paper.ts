@@ -20,4 +20,5 @@ export const say = speak('inks/paper', {
   fromLeft: 'From left',
   fromTop: 'From top',
   notSavedYet: (message: string) => `${message} Not saved yet.`,
+  paperStaysAsIt: (message: string) => `${message} The paper stays as it was.`,
 });

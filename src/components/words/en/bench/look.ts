@@ -1,0 +1,95 @@
+import { counted, parts, plural, speak } from '../../../../engine/base/language.ts';
+
+export const say = speak('bench/look', {
+  filmsLiftedOffEach: (pulls: number) => `${counted(pulls, { one: 'film', other: 'films' })} lifted off each other, first down lowest`,
+  filmsLastDownFirst: 'Films, last down first',
+  lifted: 'Lifted',
+  allFilms: 'All films',
+  eachFilmIsDrawn: 'Each film is drawn in its ink over white, by itself.',
+  trueSize: 'True size',
+  mmOfPrint: (ruleMm: number) => `${ruleMm} mm of the print`,
+  atItsTrueSize: 'at its true size',
+  asItLooksFrom: (label: string) => `as it looks from ${label}`,
+  holdBankCardHere: 'Hold a bank card here',
+  screenIsMeasured: 'The screen is measured',
+  thePrint: (seenWords: string) => `The print ${seenWords}`,
+  makeFrameAsWide: 'Make the frame as wide as the card',
+  asWideAsCard: 'As wide as the card',
+  howFarAway: 'How far away',
+  fromYourEyeTo: 'From your eye to this screen',
+  measureThisScreen: 'Measure this screen',
+  whereEveryPullLies: 'Where every pull lies in its place, no gap opens.',
+  noTwoPullsOnly: (roundTo: number) => `No two pulls only just meet along ${roundTo} mm or more: none needs a trap.`,
+  lighterInkIsSpread: 'A lighter ink is spread under or over the other (common practice).',
+  pairsOfPullsThat: 'Pairs of pulls that only just meet',
+  seeWhereMeets: (nameOf: string, nameOf2: string) => `See where ${nameOf} meets ${nameOf2}`,
+  seeThisPlace: 'See this place',
+  listAll: (found: number) => `List all ${found}`,
+  gapsThatCouldOpen: 'Gaps that could open',
+  lookingForGaps: 'Looking for gaps',
+  lookingWherePullsOnly: 'Looking where pulls only just meet…',
+  stopLooking: 'Stop looking',
+  lookForGaps: 'Look for gaps',
+  inPull: (screenOf: string, inkOf: string, place: number) => `${screenOf} in ${inkOf} (pull ${place})`,
+  upToMmApart: (roundTo: number) => `, up to ${roundTo} mm apart as drawn`,
+  andMeetAlong: ({
+    first,
+    nameOf,
+    along,
+    stands,
+    shows,
+    trap,
+  }: {
+    first: string;
+    nameOf: string;
+    along: string;
+    stands: string;
+    shows: string;
+    trap: string;
+  }) => `${first} and ${nameOf} meet along ${along}${stands}. ${shows} ${trap}`,
+  upToOfBare: (wide: string) => `Up to ${wide} of bare paper could show.`,
+  pull: (inkOf: string, place: number) => `${inkOf} (pull ${place})`,
+  lie: (covers: number) => plural(covers, { one: 'lies', other: 'lie' }),
+  gapMayOpenBy: (wide: string, others: string, lie: string) =>
+    `The gap may open by ${wide}, but ${others} ${lie} there too: no bare paper shows.`,
+  alongOfIt: (along: string) => ` along ${along} of it`,
+  upToOfBarePaper: (wide: string, share: string, others: string, lie: string) =>
+    `Up to ${wide} of bare paper could show${share}; elsewhere ${others} ${lie} there too.`,
+  spreadBy: (screenOf: string, wide: string) => `Spread ${screenOf} by ${wide}.`,
+  trapOfWouldShow: (wide: string, widestTrapMm: number) =>
+    `A trap of ${wide} would show as a line of its own (over ${widestTrapMm} mm, from memory): let the two overlap in the drawing, or register more closely.`,
+  noTrapOfFits: (wide: string, screenOf: string) =>
+    `No trap of ${wide} fits: ${screenOf} is narrower than that there; widen its drawing, or register more closely.`,
+  screen: (number: string | number) => `screen ${number}`,
+  inkThatIsGone: 'an ink that is gone',
+  pairsOfPullsOnly: (found: number) =>
+    `${counted(found, { one: 'pair of pulls', other: 'pairs of pulls' })} only just meet${plural(found, { one: 's', other: '' })}`,
+  overBarePaper: (meet: string) => `${meet}, over bare paper.`,
+  otherPullsCoverAll: (found: number) => plural(found, { one: 'another pull covers the gap', other: 'other pulls cover all the gaps' }),
+  barePaperCouldShow: (bare: number) => `bare paper could show in ${bare} of them`,
+  filmsApart: 'Films apart',
+  twoPrints: 'Two prints',
+  fromAfar: 'From afar',
+  outOfRegister: 'Out of register',
+  lookAtPrint: 'Look at the print',
+  wayToLook: 'Way to look',
+  close: 'Close',
+  placeThatIsSeen: 'Place that is seen; click or use the arrow keys',
+  sheetsOfEdition: 'Sheets of an edition',
+  sheetOfEditionMm: (i: number, acrossMm: number) => `Sheet ${i} of an edition, ${acrossMm} mm across`,
+  outOfRegisterBy: 'Out of register by up to',
+  seenAcross: 'Seen across',
+  otherSheets: 'Other sheets',
+  soThatTwoCan: (roundTo: number) => `, so that two can come ${roundTo} mm apart`,
+  eachPullOfEach: (tolerance: number, roundTo: unknown) =>
+    parts`Each pull of each sheet lies anywhere within ${tolerance} mm of its place${roundTo}: where inks only touch, paper shows on some. A trap is a spread in the film of one of the two inks; in transparent inks it prints as a darker line.`,
+  howTwoAreShown: 'How the two are shown',
+  wipe: 'Wipe',
+  blink: 'Blink',
+  edge: 'Edge',
+  leftOfEdgeRight: (name: string, name2: string) => `Left of the edge: ${name}. Right of it: ${name2}.`,
+  byItself: 'By itself',
+  theOther: 'The other',
+  shown: 'Shown:',
+  chooseAboveWhatTo: 'Choose above what to hold it against.',
+});

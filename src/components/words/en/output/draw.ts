@@ -1,0 +1,6 @@
+import { speak } from '../../../../engine/base/language.ts';
+
+export const say = speak('output/draw', {
+  continued: (title: string) => `${title}, continued`,
+  bareNowThen: (title: string, noPulls: boolean) => `${title}${noPulls ? ', bare' : ''}: now, then`,
+});

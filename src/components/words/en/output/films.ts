@@ -1,0 +1,5 @@
+import { speak } from '../../../../engine/base/language.ts';
+
+export const say = speak('output/films', {
+  noScreenIsChosen: 'No screen is chosen; choose those that films are to be made of.',
+});

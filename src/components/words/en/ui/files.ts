@@ -1,0 +1,7 @@
+import { speak } from '../../../../engine/base/language.ts';
+
+export const say = speak('ui/files', {
+  stop: 'Stop',
+  reading: (name: string) => `Reading ${name}…`,
+  pullstackProject: 'Pullstack project',
+});

@@ -1,0 +1,28 @@
+import { counted, parts, speak } from '../../../../engine/base/language.ts';
+
+export const say = speak('wall/hang', {
+  pinned: 'pinned',
+  otherWall: 'other wall',
+  inOrderFound: 'in the order found',
+  asIChoose: 'as I choose',
+  alikeSideBySide: 'alike side by side',
+  byTwoMeasures: 'by two measures',
+  byRelatedPrints: 'by related prints',
+  byNumberOfPulls: 'by number of pulls',
+  byNumberOfInks: 'by number of inks',
+  across: 'Across',
+  upwards: 'Upwards',
+  arrange: 'Arrange',
+  arrangePrints: 'Arrange the prints',
+  spacing: 'Spacing',
+  evenlyByRank: 'evenly, by rank',
+  byValue: 'by value',
+  pulls: (value: number) => counted(value, { one: 'pull', other: 'pulls' }),
+  inks: (value: number) => counted(value, { one: 'ink', other: 'inks' }),
+  to: (measure: string, measure2: string) => `${measure} to ${measure2}`,
+  least: (label: string) => `${label}, least`,
+  most: (label: string) => `${label}, most`,
+  allHang: (count: unknown) => parts`All ${count} hang`,
+  ofHang: (shown: unknown, count: string) => parts`${shown} of ${count} hang`,
+  showAll: 'Show all',
+});

@@ -1,0 +1,9 @@
+import { speak } from '../../../../engine/base/language.ts';
+
+export const say = speak('wall/room', {
+  settingsOfWall: 'settings of the wall',
+  whatMustStay: 'What must stay',
+  whatWallIsFound: 'What the wall is found from',
+  wall: 'Wall',
+  toDrawer: 'To the Drawer',
+});
