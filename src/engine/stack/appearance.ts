@@ -4,8 +4,8 @@ import { mapIntoSrgb } from '../colour/gamut.ts';
 import { labFromXyzD50 } from '../colour/lab.ts';
 import { LINEAR_SRGB_FROM_BANDS } from '../colour/srgb.ts';
 import { BANDS, WEIGHTS_D50 } from '../colour/weights.ts';
-import { FilmSums } from './film-sums.ts';
-import { FilmWalk } from './film-walk.ts';
+import { FilmSums } from './films/film-sums.ts';
+import { FilmWalk } from './films/film-walk.ts';
 import type { Layer } from './layers.ts';
 import type { CellMap } from './types.ts';
 

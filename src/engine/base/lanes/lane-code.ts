@@ -77,6 +77,11 @@ export class LaneCode {
     return this.setLanes([...get(address), 0xfd, 0x00, 3, ...unsigned(number * NUMBER)]);
   }
 
+  /** One number of memory in both lanes. */
+  spread(address: Whole, number: number): Lanes {
+    return this.setLanes([...get(address), 0xfd, 0x0a, 3, ...unsigned(number * NUMBER)]);
+  }
+
   /** Two numbers that lie apart. */
   gather(first: Whole, second: Whole, number: number): Lanes {
     const bytes = unsigned(number * NUMBER);

@@ -16,7 +16,7 @@ export type LaneFunction = (...whole: number[]) => void;
 
 const PAGE = 65536;
 
-/** Memory that lane code and plain code share. It is cut anew, and its content lost, when it grows. */
+/** Memory that lane code and plain code share. When it grows its content stays, in another buffer: arrays on it are cut anew. */
 export class LaneRoom {
   buffer: ArrayBuffer = new ArrayBuffer(0);
   private readonly memory: Memory | null;
@@ -33,8 +33,11 @@ export class LaneRoom {
   /** Makes room for so many bytes. @returns whether `buffer` is another one than before */
   fit(bytes: number): boolean {
     if (this.buffer.byteLength >= bytes) return false;
-    if (this.memory === null) this.buffer = new ArrayBuffer(bytes);
-    else {
+    if (this.memory === null) {
+      const larger = new Uint8Array(bytes);
+      larger.set(new Uint8Array(this.buffer));
+      this.buffer = larger.buffer;
+    } else {
       this.memory.grow(Math.ceil((bytes - this.buffer.byteLength) / PAGE));
       this.buffer = this.memory.buffer;
     }

@@ -5,7 +5,7 @@ import { BANDS, WEIGHTS_D50 } from '../../colour/weights.ts';
 import { filmOn, type LaidFilm } from '../../ink/film/laid-film.ts';
 import { cellLab } from '../../stack/appearance.ts';
 import { buildCellMap, type PlacedSpans } from '../../stack/cell-map.ts';
-import { FilmWalk } from '../../stack/film-walk.ts';
+import { FilmWalk } from '../../stack/films/film-walk.ts';
 import { type Layer, stackLayers } from '../../stack/layers.ts';
 import type { SpanCache } from '../../stack/screen-spans.ts';
 import type { CellMap, Pull, RowGrid } from '../../stack/types.ts';

@@ -8,7 +8,7 @@ import { filmOn, type LaidFilm, laidFilm } from '../../ink/film/laid-film.ts';
 import type { Printing } from '../../ink/film/printing.ts';
 import type { Ink } from '../../ink/types.ts';
 import { cellLab } from '../../stack/appearance.ts';
-import type { FilmWalk } from '../../stack/film-walk.ts';
+import type { FilmWalk } from '../../stack/films/film-walk.ts';
 import type { Layer } from '../../stack/layers.ts';
 import type { CellMap } from '../../stack/types.ts';
 import { labAtPoints } from '../look/points.ts';

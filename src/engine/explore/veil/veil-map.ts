@@ -2,7 +2,7 @@ import type { Lab } from '../../colour/lab.ts';
 import { WithinDeltaE } from '../../colour/within-delta-e.ts';
 import { cellLab } from '../../stack/appearance.ts';
 import { buildCellMap } from '../../stack/cell-map.ts';
-import { FilmWalk } from '../../stack/film-walk.ts';
+import { FilmWalk } from '../../stack/films/film-walk.ts';
 import { stackLayers } from '../../stack/layers.ts';
 import { placedSpans } from '../../stack/screen-spans.ts';
 import type { CellMap, Pull, RowGrid, Stack } from '../../stack/types.ts';

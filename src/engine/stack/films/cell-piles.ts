@@ -1,6 +1,6 @@
-import { entryAt, i32, u32 } from '../base/at.ts';
+import { entryAt, i32, u32 } from '../../base/at.ts';
+import type { Layer } from '../layers.ts';
 import type { CoveredCells } from './cell-groups.ts';
-import type { Layer } from './layers.ts';
 
 /**
  * Cells by what covers them of some layers only: cells that agree in these share a pile. Piles are

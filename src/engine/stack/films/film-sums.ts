@@ -1,12 +1,13 @@
-import { entryAt, f64, i32, u32 } from '../base/at.ts';
-import { BANDS } from '../colour/weights.ts';
-import type { FilmBands } from '../ink/film/film.ts';
-import { filmOn, type LaidFilm } from '../ink/film/laid-film.ts';
+import { entryAt, f64, i32, u32 } from '../../base/at.ts';
+import { BANDS } from '../../colour/weights.ts';
+import type { FilmBands } from '../../ink/film/film.ts';
+import { filmOn, type LaidFilm } from '../../ink/film/laid-film.ts';
+import type { Layer } from '../layers.ts';
 import { CellGroups } from './cell-groups.ts';
 import type { CoveredCells } from './cell-groups.ts';
 import { CellPiles } from './cell-piles.ts';
+import { CELLS_AT_ONCE, FilmLanes } from './film-lanes.ts';
 import { FilmWalk, checkBands } from './film-walk.ts';
-import type { Layer } from './layers.ts';
 
 // The module's own name for it: unbundled, hot loops would look up another module's each time.
 const bandCount = BANDS;
@@ -24,18 +25,24 @@ const MOST_KINDS = 31;
 export class FilmSums {
   /** cells × 3, longer than that. */
   sums = new Float64Array(0);
+  /** Reflectances of the lower piles and films of the upper ones, group × 36 × (a, b, c). */
+  private readonly lanes: FilmLanes;
   private readonly lowerPiles = new CellPiles();
-  private readonly lower = new FilmWalk();
+  private readonly lower: FilmWalk;
   private readonly upperPiles = new CellPiles();
   private readonly upper = new CellGroups();
-  /** Films of the upper piles, group × 36 × (a, b, c). */
-  private films = new Float64Array(0);
   /** The topmost film of each group of upper piles, or what it lies on; null for the paper. */
   private readonly tops: (LaidFilm | null)[] = [];
   /** By cell: the kind of its lower pile's topmost film, as a bit; 0 for the paper. */
   private kinds = new Uint32Array(0);
   private cellsByPile = new Uint32Array(0);
   private pileEnd = new Uint32Array(0);
+
+  /** @param plain without lanes: see FilmLanes */
+  constructor(plain = false) {
+    this.lanes = new FilmLanes(plain);
+    this.lower = new FilmWalk((numbers) => this.lanes.fitGrounds(numbers));
+  }
 
   /**
    * @param layers first down first
@@ -59,12 +66,15 @@ export class FilmSums {
 
     if (this.sums.length < map.cells * 3) this.sums = new Float64Array(map.cells * 6);
     this.sortCells(map.cells);
-    const { cellsByPile } = this;
-    for (let i = 0; i < map.cells; i++) {
-      const cell = u32(cellsByPile, i);
-      const ground = u32(lower.groups.of, u32(lowerPiles.of, cell)) * bandCount;
-      const film = u32(upper.of, u32(upperPiles.of, cell)) * 3 * bandCount;
-      this.sumCell(cell, ground, film, weights);
+    const { cellsByPile, lanes } = this;
+    for (let from = 0; from < map.cells; from += CELLS_AT_ONCE) {
+      const to = Math.min(from + CELLS_AT_ONCE, map.cells);
+      for (let i = from; i < to; i++) {
+        const cell = u32(cellsByPile, i);
+        const ground = u32(lower.groups.of, u32(lowerPiles.of, cell)) * bandCount;
+        lanes.note(i - from, ground, u32(upper.of, u32(upperPiles.of, cell)) * 3 * bandCount);
+      }
+      lanes.sum(cellsByPile.subarray(from, to), weights, this.sums);
     }
     return this.sums;
   }
@@ -115,17 +125,18 @@ export class FilmSums {
 
   private noFilm(from: number): void {
     // R′ = R.
+    const { films } = this.lanes;
     for (let i = from; i < from + 3 * bandCount; i += 3) {
-      this.films[i] = 0;
-      this.films[i + 1] = 1;
-      this.films[i + 2] = 0;
+      films[i] = 0;
+      films[i + 1] = 1;
+      films[i + 2] = 0;
     }
   }
 
   private startUpper(): void {
     this.upper.start(this.upperPiles);
-    const values = this.upper.capacity * 3 * bandCount;
-    if (this.films.length < values) this.films = new Float64Array(values);
+    this.lanes.fitFilms(this.upper.capacity * 3 * bandCount);
+    this.lower.reflectance = this.lanes.grounds;
     this.noFilm(0);
     this.tops[0] = null;
   }
@@ -137,32 +148,9 @@ export class FilmSums {
     const stride = 3 * bandCount;
     for (let i = 0; i < madeCount; i++) {
       const film = filmOn(layer.laid, this.tops[u32(from, i)] ?? null);
-      layOnPile(this.films, u32(from, i) * stride, u32(made, i) * stride, film);
+      layOnPile(this.lanes.films, u32(from, i) * stride, u32(made, i) * stride, film);
     }
     for (let i = 0; i < madeCount; i++) this.tops[u32(made, i)] = layer.laid;
-  }
-
-  /**
-   * The three weighted sums of a cell.
-   * @param ground where its reflectance under the upper pile begins
-   * @param film where the film of its upper pile begins
-   */
-  private sumCell(cell: number, ground: number, film: number, weights: Float64Array): void {
-    const { films, sums } = this;
-    const { reflectance } = this.lower;
-    let x = 0;
-    let y = 0;
-    let z = 0;
-    for (let i = 0; i < 3 * bandCount; i += 3) {
-      const under = f64(reflectance, ground++);
-      const value = (f64(films, film + i) + f64(films, film + i + 1) * under) / (1 - f64(films, film + i + 2) * under);
-      x += value * f64(weights, i);
-      y += value * f64(weights, i + 1);
-      z += value * f64(weights, i + 2);
-    }
-    sums[cell * 3] = x;
-    sums[cell * 3 + 1] = y;
-    sums[cell * 3 + 2] = z;
   }
 }
 

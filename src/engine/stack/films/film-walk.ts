@@ -1,11 +1,11 @@
-import { entryAt, f64, i32, num, u32 } from '../base/at.ts';
-import { EngineError } from '../base/error.ts';
-import { BANDS } from '../colour/weights.ts';
-import type { FilmBands } from '../ink/film/film.ts';
-import { filmOn, type LaidFilm } from '../ink/film/laid-film.ts';
+import { entryAt, f64, i32, num, u32 } from '../../base/at.ts';
+import { EngineError } from '../../base/error.ts';
+import { BANDS } from '../../colour/weights.ts';
+import type { FilmBands } from '../../ink/film/film.ts';
+import { filmOn, type LaidFilm } from '../../ink/film/laid-film.ts';
+import type { Layer } from '../layers.ts';
 import { CellGroups } from './cell-groups.ts';
 import type { CoveredCells } from './cell-groups.ts';
-import type { Layer } from './layers.ts';
 
 // The module's own name for it: unbundled, hot loops would look up another module's each time.
 const bandCount = BANDS;
@@ -19,11 +19,17 @@ export class FilmWalk {
   /** Which cells share a reflectance. */
   readonly groups = new CellGroups();
   /** Reflectances, group × 36. */
-  reflectance = new Float64Array(0);
+  reflectance: Float64Array = new Float64Array(0);
   /** By group: place in `laid` of its topmost film; −1 for bare paper. */
   top = new Int32Array(0);
   /** Films laid so far. */
   readonly laid: LaidFilm[] = [];
+  private readonly room: (numbers: number) => Float64Array;
+
+  /** @param room where reflectances are kept; an array of their own when left out */
+  constructor(room = (numbers: number): Float64Array => new Float64Array(numbers)) {
+    this.room = room;
+  }
 
   /**
    * Bare paper everywhere: one group, 0.
@@ -33,7 +39,7 @@ export class FilmWalk {
     checkBands(paper.length);
     this.groups.start(map);
     const values = this.groups.capacity * bandCount;
-    if (this.reflectance.length < values) this.reflectance = new Float64Array(values);
+    if (this.reflectance.length < values) this.reflectance = this.room(values);
     if (this.top.length < this.groups.capacity) this.top = new Int32Array(this.groups.capacity);
     this.top[0] = -1;
     this.laid.length = 0;

@@ -1,5 +1,5 @@
-import { u32 } from '../base/at.ts';
-import type { CellMap } from './types.ts';
+import { u32 } from '../../base/at.ts';
+import type { CellMap } from '../types.ts';
 
 /** Cells and what covers them, as in a CellMap. */
 export type CoveredCells = Pick<CellMap, 'cells' | 'words' | 'cover'>;

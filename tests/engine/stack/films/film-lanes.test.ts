@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import { CellMapBuilder } from '../../../../src/engine/stack/cell-map.ts';
+import { FilmSums } from '../../../../src/engine/stack/films/film-sums.ts';
+import { stackLayers } from '../../../../src/engine/stack/layers.ts';
+import { placedSpans } from '../../../../src/engine/stack/screen-spans.ts';
+import { blobRing, numbersFrom, sheetShape, stackOf } from '../fixtures.ts';
+
+describe('FilmLanes', () => {
+  it('should give every bit as plain code does, one map after another', () => {
+    const lanes = new FilmSums();
+    const plain = new FilmSums(true);
+    const next = numbersFrom('film lanes');
+    const weights = Float64Array.from({ length: 108 }, () => next());
+    for (const pulls of [1, 30, 3, 12]) {
+      const shapes = Array.from({ length: pulls }, (_, i) =>
+        sheetShape(`shape${i}`, [blobRing(next, 80 + next() * 400, 80 + next() * 600, 60 + next() * 80, 30)]),
+      );
+      const { studio, pulls: stack } = stackOf(shapes, next);
+      const grid = { widthMm: studio.paper.widthMm, heightMm: studio.paper.heightMm, rows: 128 };
+      const map = new CellMapBuilder().build(placedSpans({ pulls: stack }, studio, grid), grid);
+      const layers = stackLayers({ pulls: stack }, studio);
+      const found = lanes.compute(map, layers, studio.paper.reflectance, weights).slice(0, map.cells * 3);
+      expect(found).toEqual(plain.compute(map, layers, studio.paper.reflectance, weights).slice(0, map.cells * 3));
+      expect(found.every((sum) => sum > 0)).toBe(true);
+    }
+  });
+});
