@@ -1,0 +1,52 @@
+import type { say as english } from '../../en/app/frame.ts';
+
+export const say: typeof english = {
+  thisRoomTakesNo: (name) =>
+    `${name}: dieser Raum nimmt keine solche Datei. Zeichnungen kommen in die Schublade, Rezepte in die Truhe, Messungen zu den Farben, ganze Projekte überallhin.`,
+  thisRoom: 'Dieser Raum',
+  help: 'Hilfe',
+  close: 'Schließen',
+  skipTo: (label) => `Gleich zu: ${label}`,
+  rooms: 'Räume',
+  undo: 'Rückgängig',
+  undoUndoLabel: (undoLabel) => `Rückgängig: ${undoLabel}`,
+  nothingToUndo: 'Nichts rückgängig zu machen',
+  redo: 'Wiederholen',
+  redoRedoLabel: (redoLabel) => `Wiederholen: ${redoLabel}`,
+  nothingToRedo: 'Nichts zu wiederholen',
+  whatOneDoesHere: 'Was hier zu tun ist, die Tasten und alle Wörter: ? drücken',
+  refusedChange: 'eine abgelehnte Änderung',
+  whatItKeepsCould: (error) => `was er aufbewahrt, kann nicht geöffnet werden (${error})`,
+  thisBrowserHadLost: (lost) =>
+    `Dieser Browser hatte verloren, was er aufbewahrte: ${lost}. Der Platz dafür ist neu angelegt. Frühere Kopien, wenn es welche gibt, sind im Projektmenü.`,
+  newerPullstackIsHere: 'Ein neueres Pullstack ist da. Es öffnet sich auf Wunsch, oder wenn alle seine Tabs geschlossen waren.',
+  openIt: 'Öffnen',
+  isSpokenWhenThis: (name) => `${name} gilt, sobald diese Seite neu geladen wird. Was hier geändert wurde, ist noch nicht gespeichert.`,
+  saving: 'Wird gespeichert…',
+  savedInThisBrowser: 'In diesem Browser gespeichert.',
+  project: (title) => `Projekt: ${title}`,
+  project2: 'Projekt',
+  title: 'Titel',
+  saveAsFile: 'Als Datei speichern',
+  saveIn: (place) => `In ${place} speichern`,
+  saveAsAnotherFile: 'Als andere Datei speichern…',
+  openFile: 'Datei öffnen…',
+  fileHoldsProjectIts:
+    'Die Datei enthält das Projekt, seine Zeichnungen, seine Druckfolge und sein Protokoll. Eine Datei kann auch auf jeden Raum gezogen werden.',
+  otherProjects: 'Andere Projekte',
+  emptyProjectIsOpen: 'Ein leeres Projekt ist geöffnet',
+  newEmpty: 'Neu, leer',
+  demoProjectIsOpen: 'Das Beispielprojekt ist geöffnet',
+  newFromDemo: 'Neu, aus dem Beispiel',
+  duplicateThisOne: 'Dieses verdoppeln',
+  earlierCopiesBinAnd: 'Frühere Kopien, der Papierkorb und Beiseitegelegtes',
+  language: 'Sprache',
+  licences: 'Lizenzen',
+  partOfAppThat: 'Der Teil der App, der speichert, war stehen geblieben und ist neu gestartet; nichts ist verloren.',
+  visitsKeptInThis: 'die Besuche in diesem Browser',
+  ofVisitsKeptIn: (problems, message) =>
+    `${problems} der Besuche in diesem Browser können nicht gelesen werden; sie sind beiseitegelassen, nicht gelöscht (${message})`,
+  logOfThisVisit: 'das Protokoll dieses Besuchs',
+  ofEntriesOfThis: (problems, raw, message) =>
+    `${problems} von ${raw} Einträgen im Protokoll dieses Besuchs können nicht gelesen werden; sie sind beiseitegelassen, nicht gelöscht; die anderen zählen. Die Haken mit den Bögen vergleichen. (${message})`,
+};
