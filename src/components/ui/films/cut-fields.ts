@@ -45,17 +45,17 @@ export function cutFields(cuts: TypedCuts, change: (change: Partial<TypedCuts>) 
 
 /** Cuts as numbers. @throws EngineError 'film.cut' for what is no number */
 export function cutsOf({ across, down }: TypedCuts): SheetCuts {
-  return { acrossMm: numbersOf(across, 'left'), downMm: numbersOf(down, 'top') };
+  return { acrossMm: numbersOf(across, false), downMm: numbersOf(down, true) };
 }
 
 /** '280, 420.5' as numbers. */
-function numbersOf(text: string, from: string): number[] {
+function numbersOf(text: string, fromTop: boolean): number[] {
   return text
     .split(/[,;\s]+/u)
     .filter((part) => part !== '')
     .map((part) => {
       const mm = Number(part);
       if (Number.isFinite(mm)) return mm;
-      throw new EngineError('film.cut', say.isNoPlaceFor(part, from));
+      throw new EngineError('film.cut', say.isNoPlaceFor(part, fromTop));
     });
 }

@@ -3,7 +3,8 @@ import { counted, speak } from '../../../../engine/base/language.ts';
 export const say = speak('ui/films', {
   uprightCutsMmFrom: 'Upright cuts, mm from the left',
   levelCutsMmFrom: 'Level cuts, mm from the top',
-  isNoPlaceFor: (part: string, from: string) => `“${part}” is no place for a cut; give mm from the ${from}, as in 280, 560.`,
+  isNoPlaceFor: (part: string, fromTop: boolean) =>
+    `“${part}” is no place for a cut; give mm from the ${fromTop ? 'top' : 'left'}, as in 280, 560.`,
   films: 'Films…',
   filmOfIt: 'Film of it…',
   plates: 'Plates…',

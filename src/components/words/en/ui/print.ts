@@ -47,7 +47,6 @@ export const say = speak('ui/print', {
   pngPicture: 'PNG, a picture',
   svgDrawing: 'SVG, a drawing',
   fileCarriesRecipeDropped: 'The file carries the recipe: dropped in the Chest, it gives it back.',
-  aspectRatio: (widthOverHeight: number) => `aspect-ratio: ${widthOverHeight}`,
   notDrawnYet: (words: string) => `${words}, not drawn yet`,
   madeSoFar: 'Made so far',
   cancel: 'Cancel',
