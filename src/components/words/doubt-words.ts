@@ -6,10 +6,10 @@ import { momentText, pullInWords } from './log-words.ts';
 
 type Recipes = readonly Recipe[];
 
-function pullOf({ recipe, at }: { recipe: number; at: number }, recipes: Recipes): string {
+function pullOf({ recipe, at }: { recipe: number; at: number }, recipes: Recipes, named = say.screenIn): string {
   const of = recipes[recipe];
   const pull = of?.pulls[at];
-  return of === undefined || pull === undefined ? say.aPull : pullInWords(pull, of);
+  return of === undefined || pull === undefined ? say.aPull : pullInWords(pull, of, named);
 }
 
 /** On the tile of a sheet that is not ready: 'wet until 14:20', '7 in Rust first'; '' when nothing speaks against it. */
@@ -17,7 +17,7 @@ export function doubtShort(doubts: readonly TickDoubt[], recipes: Recipes): stri
   const [first] = doubts;
   if (first === undefined) return '';
   if (first.kind === 'wet') return say.wetUntil(momentText(first.dryMs));
-  const pull = pullOf(first, recipes).replace(/^screen /u, '');
+  const pull = pullOf(first, recipes, say.screenInShort);
   return first.kind === 'under' ? say.first(pull) : say.isDown(pull);
 }
 

@@ -25,11 +25,11 @@ function pullName(id: string, recipe: Recipe): string {
   return pullInWords(pull, recipe);
 }
 
-/** 'screen 7 in Rust'. */
-export function pullInWords(pull: Pull, recipe: Pick<Recipe, 'screens' | 'inks'>): string {
+/** 'screen 7 in Rust'. @param named how screen and ink are put together */
+export function pullInWords(pull: Pull, recipe: Pick<Recipe, 'screens' | 'inks'>, named = say.screenIn): string {
   const screen = recipe.screens.find((entry) => entry.id === pull.screen);
   const ink = recipe.inks.find((entry) => entry.id === pull.ink);
-  return say.screenIn(screen?.number ?? '?', ink?.name ?? '?');
+  return named(screen?.number ?? '?', ink?.name ?? '?');
 }
 
 /** What happened, as a line of a sheet's log. */

@@ -65,7 +65,7 @@ export class SetUpGrid extends LitElement {
             ><span class="visually-hidden">${offsetWords(card)}</span> · ${strokesOf(card)}</span
         >
       </span>
-      <span class="tags">${tags.map((tag, i) => html`${i > 0 ? html`<span class="visually-hidden">,</span> <br />` : nothing}${tag.startsWith(say.mount) ? html`<b>${tag}</b>` : tag}`)}</span>
+      <span class="tags">${tags.map((tag, i) => html`${i > 0 ? html`<span class="visually-hidden">,</span> <br />` : nothing}${tag.includes(say.mount) ? html`<b>${tag}</b>` : tag}`)}</span>
     `;
     return html`<button
       data-at=${index}
@@ -160,7 +160,7 @@ export class SetUpGrid extends LitElement {
         <tbody>
           ${plan.cards.map(
             (card, index) => html`${this.gaps(index, grid.columns.length + (this.hasTest ? 1 : 0))}
-              <tr class="${card.mount ? say.mount : ''} ${this.done.has(index) ? 'done' : ''} ${index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
+              <tr class="${card.mount ? 'mount' : ''} ${this.done.has(index) ? 'done' : ''} ${index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
                 <th scope="row">${this.head(card, index)}</th>
                 ${entryAt(grid.strokes, index).map(
                   (strokes, at) => html`<td class="${starts(at) ? 'starts' : ''} ${wide(entryAt(grid.columns, at)) ? 'wide' : ''}">

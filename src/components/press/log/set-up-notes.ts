@@ -9,10 +9,9 @@ import { dialogBox } from '../../ui/kit/dialog.ts';
 import { logSheetStyle } from '../../ui/log/log-sheet-style.ts';
 import { say } from '../../words/en/press/log.ts';
 import { gramsText } from '../../words/plan-words.ts';
+import { PROFILES, profileWords } from '../../words/setting-words.ts';
 
 type Weighed = Extract<LogEvent, { kind: 'weighed' }>;
-
-const PROFILES: readonly string[] = [say.square, say.rounded, say.bevelled];
 
 /** A set-up to speak of. */
 export interface SetUpTalk {
@@ -118,14 +117,14 @@ export class SetUpNotes extends LitElement {
 
   private standing({ noted }: SetUpTalk) {
     const { snapOffMm, shoreA, profile = '', angleDeg, registerMm } = noted?.how ?? {};
-    const profiles = ['', ...new Set([...PROFILES, profile].filter((each) => each !== ''))];
+    const profiles = ['', ...new Set([...PROFILES.keys(), profile].filter((each) => each !== ''))];
     return html`<fieldset>
       <legend>${say.howScreenStands}</legend>
       ${this.field('snap-off', say.snapOffMm, snapOffMm, [50, 0.1])} ${this.field('shore', say.squeegeeHardnessShore, shoreA, [100, 1])}
       <label class="stacked"
         >${say.squeegeeProfile}
         <select name="profile">
-          ${profiles.map((each) => html`<option value=${each} ?selected=${each === profile}>${each === '' ? say.notNoted : each}</option>`)}
+          ${profiles.map((each) => html`<option value=${each} ?selected=${each === profile}>${each === '' ? say.notNoted : profileWords(each)}</option>`)}
         </select></label
       >
       ${this.field('angle', say.squeegeeAngleDegrees, angleDeg, [90, 1])} ${this.field('register', say.registerReachedAtWorst, registerMm, [100, 0.1])}

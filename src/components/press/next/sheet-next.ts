@@ -24,7 +24,7 @@ function drawerMade({ drawer, frames }: Pick<Project, 'drawer' | 'frames'>): Stu
 function refusal({ number, spoiled }: SheetAsPulled, { head, events, pairs }: LogKeeper): string | undefined {
   if (spoiled) return say.sheetIsSpoiledChoose(number);
   if (head === null) return undefined;
-  const own = new Set(events.filter((event) => event.sheet === number).map(({ id }) => say.event(id)));
+  const own = new Set(events.filter((event) => event.sheet === number).map(({ id }) => `event ${id}`));
   const wrong = checkLog(head, events, pairs).find(({ where = '' }) => own.has(where));
   return wrong === undefined ? undefined : say.whatIsOnIt(wrong.message);
 }

@@ -1,7 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
-import { fixed } from '../../../engine/base/language.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import type { DayPart, PartKind } from '../../../engine/pullorder/types.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
@@ -213,7 +212,7 @@ export class DayBars extends LitElement {
     const { plan } = this;
     const card = entryAt(plan.cards, part.setUp);
     const minutes = part.toMinute - part.fromMinute;
-    const place = say.leftWidth(fixed((100 * part.fromMinute) / length, 3), fixed((100 * minutes) / length, 3));
+    const place = `left: ${((100 * part.fromMinute) / length).toFixed(3)}%; width: ${((100 * minutes) / length).toFixed(3)}%`;
     const when = say.to(wallClock(plan, part.fromMinute), wallClock(plan, part.toMinute));
     const what = part.kind === 'wait' ? waitWords(plan, part.setUp) : `${KIND_WORDS[part.kind]}, ${minutesText(minutes)}`;
     const title = say.setUpIn({ when, number: card.number, key: card.screen.key, name: card.screen.name, key2: card.ink.key, what });

@@ -34,6 +34,7 @@ export const say = speak('phrases/log', {
   mmDown: (mm: string, dyMmAboveZero: boolean) => `${mm} mm ${dyMmAboveZero ? 'down' : 'up'}`,
   pullThatRecipeDoes: 'a pull that the recipe does not have',
   screenIn: (number: string | number, name: string) => `screen ${number} in ${name}`,
+  screenInShort: (number: string | number, name: string) => `${number} in ${name}`,
   pulled: (pulls: string) => `Pulled ${pulls}`,
   asNoted: 'as noted',
   pulledDifferently: (pulls: string, value: string) => `Pulled ${pulls} differently: ${value}`,

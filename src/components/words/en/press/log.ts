@@ -46,9 +46,6 @@ export const say = speak('press/log', {
   pullOrderThatWas:
     'The pull order that was kept in this browser cannot be read, or is of another version; find it anew. What was logged at the press is in the Chest.',
   pullOrderCouldNot: 'The pull order could not be kept in this browser; print the pull sheet and tick on paper.',
-  square: 'square',
-  rounded: 'rounded',
-  bevelled: 'bevelled',
   giveGramsBeforeAnd: 'Give the grams before and after, or what was used.',
   bucketCannotBeHeavier: 'The bucket cannot be heavier after than before; look at the two weights.',
   howScreenStands: 'How the screen stands',

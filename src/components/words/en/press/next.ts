@@ -6,7 +6,6 @@ export const say = speak('press/next', {
   whatNextForSheet: (number: number) => `What next for sheet ${number}?`,
   sheet: (number: number) => `sheet ${number}`,
   sheetIsSpoiledChoose: (number: number) => `Sheet ${number} is spoiled; choose another sheet to go on with.`,
-  event: (id: string) => `event ${id}`,
   whatIsOnIt: (message: string) => `What is on it is not certain. ${message}`,
   sheetDown: (number: number, pulls: number) => `Sheet ${number}, ${pulls} down`,
   asItWasPlanned: (title: string) => `${title}, as it was planned`,

@@ -66,7 +66,6 @@ export const say = speak('press/plan', {
   pull: 'pull',
   wait: 'wait',
   washUp: 'wash up',
-  leftWidth: (value: string, value2: string) => `left: ${value}%; width: ${value2}%`,
   to: (wallClock: string, wallClock2: string) => `${wallClock} to ${wallClock2}`,
   setUpIn: ({
     when,
