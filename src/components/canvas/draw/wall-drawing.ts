@@ -4,6 +4,7 @@ import type { Picture } from '../../../workers/api/picture-api.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
 import { CloseUpPrints } from './close-up-prints.ts';
 import { HungPrints } from './hung-prints.ts';
+import { nextTask } from './next-task.ts';
 import type { PrintDrawing, WallFrame } from './print-drawing.ts';
 import { type Frame, frameOf } from './print-frame.ts';
 import type { PrintPages } from './print-pages.ts';
@@ -187,5 +188,7 @@ function snappedFrameOf(index: number, { at, planned, view, screen }: WallFrame,
 /** A drawing by the graphics card; null when the browser gives no WebGL 2. */
 export async function cardDrawing(pages: PrintPages, pace: WallPace): Promise<WallDrawing | null> {
   const renderer = await wallRenderer();
-  return renderer === null ? null : new WallDrawing(renderer, pages, pace);
+  if (renderer === null) return null;
+  await nextTask();
+  return new WallDrawing(renderer, pages, pace);
 }

@@ -2,6 +2,7 @@ import type { Picture } from '../../../workers/api/picture-api.ts';
 import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import { say } from '../../words/en/canvas/draw.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
+import { nextTask } from './next-task.ts';
 import { PlainDrawing } from './plain-drawing.ts';
 import type { PrintDrawing, WallFrame } from './print-drawing.ts';
 import { PrintPages } from './print-pages.ts';
@@ -127,6 +128,7 @@ export class WallPrints {
 
   private async fetchCard(): Promise<void> {
     const { cardDrawing } = await import('./wall-drawing.ts');
+    await nextTask();
     if (this.gone) return;
     const card = await cardDrawing(this.pages, this.pace);
     if (this.gone) return card?.destroy();

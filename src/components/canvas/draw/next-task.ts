@@ -1,0 +1,4 @@
+/** Lets the page answer before work goes on. */
+export function nextTask(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve));
+}
