@@ -8,7 +8,7 @@ import { ALL, openPage, openStudio, type Studio } from '../harness.ts';
 const DIST = fileURLToPath(new URL('../../../dist/', import.meta.url));
 
 /** Asked of the app: under 300 kB gzip before the first prints. */
-const MOST_BYTES = 280_000;
+const MOST_BYTES = 290_000;
 
 let studio: Studio;
 
