@@ -45,3 +45,8 @@ export function filmOn(film: LaidFilm, under: LaidFilm | null): FilmBands {
   if (under === null) return film.onPaper;
   return film.onInk?.get(under.ink) ?? film.onFilm;
 }
+
+/** Whether a film is as thick on every film as on the paper. */
+export function alikeEverywhere({ onPaper, onFilm, onInk }: LaidFilm): boolean {
+  return onFilm === onPaper && onInk === null;
+}

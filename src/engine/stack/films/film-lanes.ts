@@ -2,19 +2,27 @@ import { f64, u32 } from '../../base/at.ts';
 import { LaneCode, type Lanes, type Whole } from '../../base/lanes/lane-code.ts';
 import { type LaneFunction, LaneRoom } from '../../base/lanes/lane-room.ts';
 import { BANDS } from '../../colour/weights.ts';
+import type { FilmBands } from '../../ink/film/film.ts';
+import type { CellGroups } from './cell-groups.ts';
 
 // The module's own name for it: unbundled, hot loops would look up another module's each time.
 const bandCount = BANDS;
 const NUMBER = 8;
 /** Cells at a time, two a step. */
 export const CELLS_AT_ONCE = 256;
-/** Where the cells' grounds and films, and their sums lie, in bytes, after the weights; then come grounds, then films. */
-const LIST = BANDS * 3 * NUMBER;
+/** Bytes of a ground, and of a film over it. */
+const GROUND = BANDS * NUMBER;
+const FILM = 3 * GROUND;
+/** Where the cells' grounds and films, and their sums lie, in bytes, after the weights or the film that is laid; then come grounds, then films. */
+const LIST = FILM;
 const OUT = LIST + CELLS_AT_ONCE * 8;
 const GROUNDS = OUT + CELLS_AT_ONCE * 3 * NUMBER;
 
+/** Groups of cells that a layer makes, as in CellGroups. */
+type Groups = Pick<CellGroups, 'made' | 'from' | 'madeCount'>;
+
 /**
- * Three weighted sums over the bands of many cells, two cells at a time where the machine can: the same numbers, to the
+ * Films laid, and three weighted sums over the bands of many cells, two cells at a time where the machine can: the same numbers, to the
  * last bit, as one by one. It keeps the grounds (36 numbers each) and the films over them (36 × (a, b, c)). Holds its
  * buffers, for many maps and stacks.
  */
@@ -23,6 +31,8 @@ export class FilmLanes {
   films = new Float64Array(0);
   private readonly room: LaneRoom;
   private readonly run: LaneFunction | null;
+  private readonly onGrounds: LaneFunction | null;
+  private readonly onFilms: LaneFunction | null;
   private weights = new Float64Array(0);
   private list = new Uint32Array(0);
   private out = new Float64Array(0);
@@ -30,7 +40,9 @@ export class FilmLanes {
   /** @param plain one by one, as on machines without WebAssembly */
   constructor(plain = false) {
     this.room = new LaneRoom(plain);
-    this.run = this.room.load(filmCode());
+    this.run = this.room.load(sumCode());
+    this.onGrounds = this.room.load(groundCode());
+    this.onFilms = this.room.load(filmCode());
   }
 
   /** Room for so many numbers of grounds; what was kept is lost. */
@@ -42,6 +54,31 @@ export class FilmLanes {
   /** Makes room for so many numbers of films. Grounds stay, in another array. */
   fitFilms(numbers: number): void {
     if (this.films.length < numbers) this.layOut(this.grounds.length, numbers);
+  }
+
+  /**
+   * Lays one film over many grounds, or over many films.
+   * @param onto 'grounds' or 'films'
+   * @param groups how many, which become which
+   * @returns false where the machine cannot: then nothing is done
+   */
+  lay(onto: 'grounds' | 'films', { r0, q, back }: FilmBands, groups: Groups): boolean {
+    const run = onto === 'grounds' ? this.onGrounds : this.onFilms;
+    if (run === null) return false;
+    const { weights, list } = this;
+    weights.set(r0);
+    weights.set(q, bandCount);
+    weights.set(back, bandCount * 2);
+    const { made, from, madeCount } = groups;
+    for (let start = 0; start < madeCount; start += CELLS_AT_ONCE) {
+      const count = Math.min(CELLS_AT_ONCE, madeCount - start);
+      for (let i = 0; i < count; i++) {
+        list[i * 2] = u32(from, start + i);
+        list[i * 2 + 1] = u32(made, start + i);
+      }
+      run(count, this.films.byteOffset);
+    }
+    return true;
   }
 
   /** Notes where the ground and the film of a cell begin. @param place below CELLS_AT_ONCE */
@@ -76,7 +113,7 @@ export class FilmLanes {
     }
   }
 
-  /** The steps are those of `filmCode`. */
+  /** The steps are those of `sumCode`. */
   private sumOne(place: number, weights: Float64Array, ...[sums, to]: [Float64Array, number]): void {
     const { films, grounds } = this;
     let ground = u32(this.list, place * 2);
@@ -107,8 +144,50 @@ export class FilmLanes {
   }
 }
 
-/** Called with the number of steps of two cells and the address of the films. */
+/** Called with the number of grounds and the address of the films, which it does not need: R′ = (R0 + q R) / (1 + back R), two bands at once. */
+function groundCode(): Uint8Array<ArrayBuffer> {
+  const code = new LaneCode(2);
+  const step = code.variable(0);
+  const [film, list, grounds] = [code.variable(0), code.variable(LIST), code.variable(GROUNDS)];
+  code.loop(step, [code.param(0), 1], () => {
+    const group = code.offset(list, step, 8);
+    const [from, to] = [0, 4].map((bytes) => code.offset(grounds, code.wholeAt(group, bytes), GROUND)) as [Whole, Whole];
+    for (let band = 0; band < BANDS; band += 2) {
+      const ground = code.load(from, band);
+      const shown = code.add(code.load(film, band), code.mul(code.load(film, BANDS + band), ground));
+      const back = code.add(code.number(1), code.mul(code.load(film, BANDS * 2 + band), ground));
+      code.store(to, band, code.div(shown, back));
+    }
+  });
+  return code.module();
+}
+
+/** Called with the number of films and the address of the first: one film after another as in `layOnPile`, two bands at once. */
 function filmCode(): Uint8Array<ArrayBuffer> {
+  const code = new LaneCode(2);
+  const step = code.variable(0);
+  const [film, list, one] = [code.variable(0), code.variable(LIST), code.variable(1)];
+  code.loop(step, [code.param(0), 1], () => {
+    const group = code.offset(list, step, 8);
+    const [from, to] = [0, 4].map((bytes) => code.offset(code.param(1), code.wholeAt(group, bytes), FILM)) as [Whole, Whole];
+    const [fromNext, toNext] = [from, to].map((first) => code.offset(first, one, 3 * NUMBER)) as [Whole, Whole];
+    for (let band = 0; band < BANDS; band += 2) {
+      const [a, b, c] = [0, 1, 2].map((k) => code.gather(from, fromNext, band * 3 + k)) as [Lanes, Lanes, Lanes];
+      const [over, through, thrown] = [0, 1, 2].map((k) => code.load(film, BANDS * k + band)) as [Lanes, Lanes, Lanes];
+      const scale = code.div(code.number(1), code.add(code.number(1), code.mul(thrown, a)));
+      const made = [
+        code.add(over, code.mul(through, a)),
+        code.sub(code.mul(through, b), code.mul(over, c)),
+        code.sub(c, code.mul(thrown, b)),
+      ];
+      made.forEach((value, k) => code.scatter(to, toNext, band * 3 + k, code.mul(value, scale)));
+    }
+  });
+  return code.module();
+}
+
+/** Called with the number of steps of two cells and the address of the films. */
+function sumCode(): Uint8Array<ArrayBuffer> {
   const code = new LaneCode(2);
   const step = code.variable(0);
   const [weights, list, out, grounds] = [code.variable(0), code.variable(LIST), code.variable(OUT), code.variable(GROUNDS)];

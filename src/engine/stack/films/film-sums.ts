@@ -1,7 +1,7 @@
 import { entryAt, f64, i32, u32 } from '../../base/at.ts';
 import { BANDS } from '../../colour/weights.ts';
 import type { FilmBands } from '../../ink/film/film.ts';
-import { filmOn, type LaidFilm } from '../../ink/film/laid-film.ts';
+import { alikeEverywhere, filmOn, type LaidFilm } from '../../ink/film/laid-film.ts';
 import type { Layer } from '../layers.ts';
 import { CellGroups } from './cell-groups.ts';
 import type { CoveredCells } from './cell-groups.ts';
@@ -41,7 +41,7 @@ export class FilmSums {
   /** @param plain without lanes: see FilmLanes */
   constructor(plain = false) {
     this.lanes = new FilmLanes(plain);
-    this.lower = new FilmWalk((numbers) => this.lanes.fitGrounds(numbers));
+    this.lower = new FilmWalk(this.lanes);
   }
 
   /**
@@ -58,7 +58,7 @@ export class FilmSums {
     lowerPiles.gather(map, layers, [0, half]);
     lower.start(lowerPiles, paper);
     for (let i = 0; i < half; i++) lower.lay(lowerPiles, entryAt(layers, i));
-    const trapped = layers.some(({ laid }, i) => i >= half && (laid.onFilm !== laid.onPaper || laid.onInk !== null));
+    const trapped = layers.some(({ laid }, i) => i >= half && !alikeEverywhere(laid));
     upperPiles.gather(map, layers, [half, layers.length], trapped ? this.kindsOf(map.cells, inks) : undefined);
     this.startUpper();
     if (trapped) this.tellApart(map.words * 32, inks);
@@ -146,7 +146,8 @@ export class FilmSums {
     this.upper.split(this.upperPiles, layer.bit);
     const { made, from, madeCount } = this.upper;
     const stride = 3 * bandCount;
-    for (let i = 0; i < madeCount; i++) {
+    const done = alikeEverywhere(layer.laid) && this.lanes.lay('films', layer.film, this.upper);
+    for (let i = done ? madeCount : 0; i < madeCount; i++) {
       const film = filmOn(layer.laid, this.tops[u32(from, i)] ?? null);
       layOnPile(this.lanes.films, u32(from, i) * stride, u32(made, i) * stride, film);
     }

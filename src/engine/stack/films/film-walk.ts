@@ -2,10 +2,11 @@ import { entryAt, f64, i32, num, u32 } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { BANDS } from '../../colour/weights.ts';
 import type { FilmBands } from '../../ink/film/film.ts';
-import { filmOn, type LaidFilm } from '../../ink/film/laid-film.ts';
+import { alikeEverywhere, filmOn, type LaidFilm } from '../../ink/film/laid-film.ts';
 import type { Layer } from '../layers.ts';
 import { CellGroups } from './cell-groups.ts';
 import type { CoveredCells } from './cell-groups.ts';
+import type { FilmLanes } from './film-lanes.ts';
 
 // The module's own name for it: unbundled, hot loops would look up another module's each time.
 const bandCount = BANDS;
@@ -24,11 +25,11 @@ export class FilmWalk {
   top = new Int32Array(0);
   /** Films laid so far. */
   readonly laid: LaidFilm[] = [];
-  private readonly room: (numbers: number) => Float64Array;
+  private readonly lanes: FilmLanes | null;
 
-  /** @param room where reflectances are kept; an array of their own when left out */
-  constructor(room = (numbers: number): Float64Array => new Float64Array(numbers)) {
-    this.room = room;
+  /** @param lanes that keep the reflectances and lay films over many at once; left out, there are none */
+  constructor(lanes: FilmLanes | null = null) {
+    this.lanes = lanes;
   }
 
   /**
@@ -39,7 +40,7 @@ export class FilmWalk {
     checkBands(paper.length);
     this.groups.start(map);
     const values = this.groups.capacity * bandCount;
-    if (this.reflectance.length < values) this.reflectance = this.room(values);
+    if (this.reflectance.length < values) this.reflectance = this.lanes?.fitGrounds(values) ?? new Float64Array(values);
     if (this.top.length < this.groups.capacity) this.top = new Int32Array(this.groups.capacity);
     this.top[0] = -1;
     this.laid.length = 0;
@@ -54,7 +55,8 @@ export class FilmWalk {
     checkBands(layer.film.r0.length);
     this.groups.split(map, layer.bit);
     const { made, from, madeCount } = this.groups;
-    for (let i = 0; i < madeCount; i++) {
+    const done = alikeEverywhere(layer.laid) && this.lanes?.lay('grounds', layer.film, this.groups) === true;
+    for (let i = done ? madeCount : 0; i < madeCount; i++) {
       layFilm(this.reflectance, u32(from, i) * bandCount, u32(made, i) * bandCount, this.on(u32(from, i), layer.laid));
     }
     for (let i = 0; i < madeCount; i++) this.top[u32(made, i)] = this.laid.length;
