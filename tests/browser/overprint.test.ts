@@ -6,7 +6,7 @@ import { demoInks } from '../../src/engine/ink/demo/demo-inks.ts';
 import { DEMO_PAPER } from '../../src/engine/ink/demo/demo-paper.ts';
 import { stackReflectance } from '../../src/engine/ink/film/film.ts';
 import { targetSquares } from '../../src/engine/ink/target/target.ts';
-import { openPage, openStudio, type Studio } from './harness.ts';
+import { itInChromium, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -82,7 +82,7 @@ describe('the overprint chart', () => {
     await context.close();
   });
 
-  it('should be printed as a target, measured, fitted and taken over as one step', async () => {
+  itInChromium('should be printed as a target, measured, fitted and taken over as one step', async () => {
     const { page, context, errors } = await openPage(studio);
     await openInks(page);
     // Two inks: the others come off the target.

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { PDFDocument } from 'pdf-lib';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect } from 'vitest';
 import { popplerText } from '../helpers/poppler.ts';
-import { enter, openPage, openStudio, type Studio, watch } from './harness.ts';
+import { enter, itInChromium, openPage, openStudio, type Studio, watch } from './harness.ts';
 
 let studio: Studio;
 
@@ -39,7 +39,7 @@ function wordsOf(pages: readonly string[]): string[] {
 }
 
 describe('the printer', () => {
-  it('should turn two recipes and ten sheets into a pull order and a pull sheet', async () => {
+  itInChromium('should turn two recipes and ten sheets into a pull order and a pull sheet', async () => {
     const { page, context, errors } = await openPage(studio);
     await page.goto(studio.url);
     await enter(page, 'Wall');

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bare, putRecord, records, retitle, titleOf } from './databases.ts';
-import { openPage, openStudio, type Studio } from './harness.ts';
+import { itInChromium, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -67,7 +67,7 @@ describe('a saved project', () => {
     await page.context().close();
   }, 240_000);
 
-  it('should open what was put aside from the project menu, and save it as a file', async () => {
+  itInChromium('should open what was put aside from the project menu, and save it as a file', async () => {
     const { page } = await withProject();
     await bare(page, studio);
     await putRecord(page, { database: 'pullstack', store: 'sections', key: 'lesson', value: 'junk' });
@@ -170,7 +170,7 @@ describe('a saved project', () => {
 
 describe('a database that cannot be used', () => {
   const CASES: [string, number, string[]][] = [['is of a later version', 1000, ['sections', 'aside']]];
-  it.each(CASES)('should be told in the frame when it %s, and nothing of it touched', async (_, version, stores) => {
+  itInChromium.each(CASES)('should be told in the frame when it %s, and nothing of it touched', async (_, version, stores) => {
     const { page } = await openPage(studio);
     await bare(page, studio);
     await page.evaluate(
@@ -245,7 +245,7 @@ describe('a database that cannot be used', () => {
     await page.context().close();
   });
 
-  it('should be told when the disk is full, and no longer when there is room again', async () => {
+  itInChromium('should be told when the disk is full, and no longer when there is room again', async () => {
     const { page } = await withProject();
     const worker = page.workers().find((each) => each.url().includes('storage.worker'))!;
     await worker.evaluate(() => {
@@ -278,7 +278,7 @@ describe('a database that cannot be used', () => {
 });
 
 describe('the worker that saves', () => {
-  it('should be replaced at once when it dies without a word, and lose nothing', async () => {
+  itInChromium('should be replaced at once when it dies without a word, and lose nothing', async () => {
     const { page } = await withProject();
     const worker = page.workers().find((each) => each.url().includes('storage.worker'))!;
     await worker.evaluate(() => self.close());
@@ -289,7 +289,7 @@ describe('the worker that saves', () => {
     await page.context().close();
   });
 
-  it('should be replaced when it hangs, the frame saying so meanwhile, and lose nothing', async () => {
+  itInChromium('should be replaced when it hangs, the frame saying so meanwhile, and lose nothing', async () => {
     const { page } = await withProject();
     const worker = page.workers().find((each) => each.url().includes('storage.worker'))!;
     await worker.evaluate(() => {
@@ -306,7 +306,7 @@ describe('the worker that saves', () => {
     await page.context().close();
   });
 
-  it('should be replaced at once when it throws', async () => {
+  itInChromium('should be replaced at once when it throws', async () => {
     const { page } = await withProject();
     const worker = page.workers().find((each) => each.url().includes('storage.worker'))!;
     await worker.evaluate(() => {
@@ -322,7 +322,7 @@ describe('the worker that saves', () => {
 });
 
 describe('the workers that find prints', () => {
-  it('should be known for dead when one ends without a word, and the wall found when asked once more', async () => {
+  itInChromium('should be known for dead when one ends without a word, and the wall found when asked once more', async () => {
     const { page } = await openPage(studio);
     await page.goto(`${studio.url}#wall`);
     const wall = page.locator('wall-room');
@@ -342,7 +342,7 @@ describe('the workers that find prints', () => {
     await page.context().close();
   });
 
-  it('should be replaced when one dies at work, the wall told in a sentence and found anew when asked', async () => {
+  itInChromium('should be replaced when one dies at work, the wall told in a sentence and found anew when asked', async () => {
     const { page } = await openPage(studio);
     await page.goto(`${studio.url}#wall`);
     const wall = page.locator('wall-room');

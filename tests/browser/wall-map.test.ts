@@ -4,7 +4,7 @@ import { PDFDocument } from 'pdf-lib';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readCarried } from '../../src/engine/visitfile/carried/carried-recipe.ts';
-import { enter, FEW, openPage, openStudio, type Studio } from './harness.ts';
+import { enter, FEW, itInChromium, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -73,105 +73,108 @@ describe('the wall as a map', () => {
     expect(walls[1]).toEqual(walls[0]);
   });
 
-  it('should filter, hang by measures and likeness, select, compare, and save prints as files that other readers open', async () => {
-    const { page, context, errors } = await openPage(studio);
-    await wallOf(page);
-    await hang(page).selectOption({ label: 'by two measures' });
-    await page.getByRole('button', { name: /^Filter/ }).click();
-    const most = page.getByRole('slider', { name: 'Contrast of edges, most' });
-    const [least, greatest] = [Number(await most.getAttribute('min')), Number(await most.getAttribute('max'))];
-    await most.fill(String((least + greatest) / 2));
-    const told = page.locator('wall-filter').getByRole('status');
-    await expect.poll(() => told.textContent()).toMatch(new RegExp(`^\\d+ of ${FEW} hang$`));
-    const shown = Number((await told.textContent())!.split(' ')[0]);
-    expect(shown).toBeGreaterThan(0);
-    expect(shown).toBeLessThan(FEW);
-    await page.getByRole('button', { name: 'Show all' }).click();
-    await expect.poll(() => told.textContent()).toBe(`All ${FEW} hang`);
-    await page.getByRole('button', { name: /^Filter/ }).click();
+  itInChromium(
+    'should filter, hang by measures and likeness, select, compare, and save prints as files that other readers open',
+    async () => {
+      const { page, context, errors } = await openPage(studio);
+      await wallOf(page);
+      await hang(page).selectOption({ label: 'by two measures' });
+      await page.getByRole('button', { name: /^Filter/ }).click();
+      const most = page.getByRole('slider', { name: 'Contrast of edges, most' });
+      const [least, greatest] = [Number(await most.getAttribute('min')), Number(await most.getAttribute('max'))];
+      await most.fill(String((least + greatest) / 2));
+      const told = page.locator('wall-filter').getByRole('status');
+      await expect.poll(() => told.textContent()).toMatch(new RegExp(`^\\d+ of ${FEW} hang$`));
+      const shown = Number((await told.textContent())!.split(' ')[0]);
+      expect(shown).toBeGreaterThan(0);
+      expect(shown).toBeLessThan(FEW);
+      await page.getByRole('button', { name: 'Show all' }).click();
+      await expect.poll(() => told.textContent()).toBe(`All ${FEW} hang`);
+      await page.getByRole('button', { name: /^Filter/ }).click();
 
-    await hang(page).selectOption({ label: 'alike side by side' });
-    await expect.poll(() => page.getByText('Seeing what looks alike').count(), { timeout: 60_000 }).toBe(0);
+      await hang(page).selectOption({ label: 'alike side by side' });
+      await expect.poll(() => page.getByText('Seeing what looks alike').count(), { timeout: 60_000 }).toBe(0);
 
-    // Selected by keys, walking over the map.
-    const surface = page.getByRole('application', { name: 'Wall of prints' });
-    await surface.focus();
-    await page.keyboard.press(' ');
-    for (const key of ['End', 'ArrowUp']) {
-      await page.keyboard.press(key);
+      // Selected by keys, walking over the map.
+      const surface = page.getByRole('application', { name: 'Wall of prints' });
+      await surface.focus();
       await page.keyboard.press(' ');
-    }
-    await expect.poll(() => page.getByText('3 selected').count()).toBe(1);
-    await page.keyboard.press('d');
-    const dialog = page.getByRole('dialog', { name: 'Compare prints' });
-    await expect.poll(() => dialog.getByText(/ΔE00 [\d.]+ on average/).count(), { timeout: 30_000 }).toBe(2);
-    const figures = await dialog.getByText(/ΔE00 [\d.]+ on average/).allTextContents();
-    for (const text of figures) expect(Number(/ΔE00 ([\d.]+)/.exec(text)![1])).toBeGreaterThan(0);
-    await page.keyboard.press('Escape');
+      for (const key of ['End', 'ArrowUp']) {
+        await page.keyboard.press(key);
+        await page.keyboard.press(' ');
+      }
+      await expect.poll(() => page.getByText('3 selected').count()).toBe(1);
+      await page.keyboard.press('d');
+      const dialog = page.getByRole('dialog', { name: 'Compare prints' });
+      await expect.poll(() => dialog.getByText(/ΔE00 [\d.]+ on average/).count(), { timeout: 30_000 }).toBe(2);
+      const figures = await dialog.getByText(/ΔE00 [\d.]+ on average/).allTextContents();
+      for (const text of figures) expect(Number(/ΔE00 ([\d.]+)/.exec(text)![1])).toBeGreaterThan(0);
+      await page.keyboard.press('Escape');
 
-    // A box drawn with shift held selects what lies in it.
-    await page.getByRole('button', { name: 'Select none' }).click();
-    await hang(page).selectOption({ label: 'in the order found' });
-    await page.getByRole('button', { name: 'Whole wall' }).click();
-    await page.waitForTimeout(600);
-    const box = (await surface.boundingBox())!;
-    await page.keyboard.down('Shift');
-    await page.mouse.move(box.x + 6, box.y + 6);
-    await page.mouse.down();
-    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2, { steps: 4 });
-    await page.mouse.up();
-    await page.keyboard.up('Shift');
-    await expect.poll(() => page.getByText(/^\d+ selected$/).count()).toBe(1);
-    expect(Number((await page.getByText(/^\d+ selected$/).textContent())!.split(' ')[0])).toBeGreaterThan(FEW / 10);
+      // A box drawn with shift held selects what lies in it.
+      await page.getByRole('button', { name: 'Select none' }).click();
+      await hang(page).selectOption({ label: 'in the order found' });
+      await page.getByRole('button', { name: 'Whole wall' }).click();
+      await page.waitForTimeout(600);
+      const box = (await surface.boundingBox())!;
+      await page.keyboard.down('Shift');
+      await page.mouse.move(box.x + 6, box.y + 6);
+      await page.mouse.down();
+      await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2, { steps: 4 });
+      await page.mouse.up();
+      await page.keyboard.up('Shift');
+      await expect.poll(() => page.getByText(/^\d+ selected$/).count()).toBe(1);
+      expect(Number((await page.getByText(/^\d+ selected$/).textContent())!.split(' ')[0])).toBeGreaterThan(FEW / 10);
 
-    await page.getByRole('button', { name: 'Select none' }).click();
-    await surface.focus();
-    for (let i = 0; i < 7; i++) {
-      await page.keyboard.press(' ');
-      await page.keyboard.press('ArrowRight');
-    }
-    await page.getByRole('button', { name: 'Contact sheet' }).click();
-    const sheet = page.getByRole('dialog', { name: 'Contact sheet' });
-    const [pdf] = await Promise.all([
-      page.waitForEvent('download', { timeout: 60_000 }),
-      sheet.getByRole('button', { name: 'Save' }).click(),
-    ]);
-    expect(pdf.suggestedFilename()).toMatch(/contact-sheet\.pdf$/);
-    const doc = await PDFDocument.load(await readFile(await pdf.path()));
-    expect(doc.getPageCount()).toBe(1);
+      await page.getByRole('button', { name: 'Select none' }).click();
+      await surface.focus();
+      for (let i = 0; i < 7; i++) {
+        await page.keyboard.press(' ');
+        await page.keyboard.press('ArrowRight');
+      }
+      await page.getByRole('button', { name: 'Contact sheet' }).click();
+      const sheet = page.getByRole('dialog', { name: 'Contact sheet' });
+      const [pdf] = await Promise.all([
+        page.waitForEvent('download', { timeout: 60_000 }),
+        sheet.getByRole('button', { name: 'Save' }).click(),
+      ]);
+      expect(pdf.suggestedFilename()).toMatch(/contact-sheet\.pdf$/);
+      const doc = await PDFDocument.load(await readFile(await pdf.path()));
+      expect(doc.getPageCount()).toBe(1);
 
-    await page.getByRole('button', { name: 'Contact sheet' }).click();
-    await sheet.getByRole('combobox', { name: 'File' }).selectOption('png');
-    const [png] = await Promise.all([
-      page.waitForEvent('download', { timeout: 60_000 }),
-      sheet.getByRole('button', { name: 'Save' }).click(),
-    ]);
-    // A4 is 210 mm wide: 1654 pixels at 200 an inch.
-    expect((await loadImage(await readFile(await png.path()))).width).toBe(1654);
+      await page.getByRole('button', { name: 'Contact sheet' }).click();
+      await sheet.getByRole('combobox', { name: 'File' }).selectOption('png');
+      const [png] = await Promise.all([
+        page.waitForEvent('download', { timeout: 60_000 }),
+        sheet.getByRole('button', { name: 'Save' }).click(),
+      ]);
+      // A4 is 210 mm wide: 1654 pixels at 200 an inch.
+      expect((await loadImage(await readFile(await png.path()))).width).toBe(1654);
 
-    await surface.focus();
-    await page.keyboard.press('s');
-    const one = page.getByRole('dialog', { name: /as a picture$/ });
-    await one.getByRole('spinbutton', { name: 'Width' }).fill('100');
-    await one.getByRole('spinbutton', { name: 'Resolution' }).fill('254');
-    const [print] = await Promise.all([
-      page.waitForEvent('download', { timeout: 60_000 }),
-      one.getByRole('button', { name: 'Save' }).click(),
-    ]);
-    const file = await readFile(await print.path());
-    expect((await loadImage(file)).width).toBe(1000);
-    // The picture carries the print, for whoever gets it.
-    expect(readCarried(file, 'print.png').value!.pulls.length).toBeGreaterThan(3);
+      await surface.focus();
+      await page.keyboard.press('s');
+      const one = page.getByRole('dialog', { name: /as a picture$/ });
+      await one.getByRole('spinbutton', { name: 'Width' }).fill('100');
+      await one.getByRole('spinbutton', { name: 'Resolution' }).fill('254');
+      const [print] = await Promise.all([
+        page.waitForEvent('download', { timeout: 60_000 }),
+        one.getByRole('button', { name: 'Save' }).click(),
+      ]);
+      const file = await readFile(await print.path());
+      expect((await loadImage(file)).width).toBe(1000);
+      // The picture carries the print, for whoever gets it.
+      expect(readCarried(file, 'print.png').value!.pulls.length).toBeGreaterThan(3);
 
-    // What is too large is told, and the wall goes on.
-    await page.keyboard.press('s');
-    await one.getByRole('spinbutton', { name: 'Width' }).fill('1500');
-    await one.getByRole('spinbutton', { name: 'Resolution' }).fill('600');
-    await one.getByRole('button', { name: 'Save' }).click();
-    await expect.poll(() => one.getByRole('alert').textContent()).toMatch(/up to \d+ dpi will do/);
-    expect(errors).toEqual([]);
-    await context.close();
-  });
+      // What is too large is told, and the wall goes on.
+      await page.keyboard.press('s');
+      await one.getByRole('spinbutton', { name: 'Width' }).fill('1500');
+      await one.getByRole('spinbutton', { name: 'Resolution' }).fill('600');
+      await one.getByRole('button', { name: 'Save' }).click();
+      await expect.poll(() => one.getByRole('alert').textContent()).toMatch(/up to \d+ dpi will do/);
+      expect(errors).toEqual([]);
+      await context.close();
+    },
+  );
 
   it('should show the selection on prints that are drawn finely, and compare three on a phone without overlaps', async () => {
     const { page, context, errors } = await openPage(studio, { width: 390, height: 844 });

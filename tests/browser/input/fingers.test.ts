@@ -1,6 +1,6 @@
 import type { CDPSession, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openStudio, type Studio, watch } from '../harness.ts';
+import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { enter, itInChromium, openStudio, type Studio, watch } from '../harness.ts';
 
 let studio: Studio;
 
@@ -52,7 +52,7 @@ const numberIn = (page: Page, name: string | RegExp) => async (): Promise<number
   Number((await page.getByRole('spinbutton', { name, exact: true }).inputValue()).replace('−', '-'));
 
 describe('by finger', () => {
-  it('should move a shape in the Drawer as far as the finger goes, and put it back when the drag is broken off', async () => {
+  itInChromium('should move a shape in the Drawer as far as the finger goes, and put it back when the drag is broken off', async () => {
     const { page, context, errors, touch } = await openPhone();
     await enter(page, 'Drawer');
     await page.getByRole('button', { name: /^Screen \d+ Fenders\b/ }).click();
@@ -96,7 +96,7 @@ describe('by finger', () => {
     await context.close();
   });
 
-  it('should move a chosen shape in the Lesson up and down while the page stays', async () => {
+  itInChromium('should move a chosen shape in the Lesson up and down while the page stays', async () => {
     const { page, context, errors, touch } = await openPhone();
     await enter(page, 'Lesson');
     await page.getByRole('heading', { name: /24 orders, \d+ different/ }).waitFor({ timeout: 30_000 });

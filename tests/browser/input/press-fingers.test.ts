@@ -1,6 +1,6 @@
 import type { CDPSession, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openStudio, type Studio, watch } from '../harness.ts';
+import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { itInChromium, openStudio, type Studio, watch } from '../harness.ts';
 import { planSmallVisit } from '../visit/small-visit.ts';
 
 let studio: Studio;
@@ -60,7 +60,7 @@ async function goToDoubt(page: Page, press: Locator): Promise<void> {
 }
 
 describe('ticks at the press by finger', () => {
-  it('should move no tile, and ask where a sheet is not ready', async () => {
+  itInChromium('should move no tile, and ask where a sheet is not ready', async () => {
     const { page, context, errors, touch } = await atPress();
     await page.getByRole('button', { name: 'At the press' }).click();
     const press = page.getByRole('dialog', { name: 'At the press' });
@@ -93,7 +93,7 @@ describe('ticks at the press by finger', () => {
     await context.close();
   });
 
-  it('should ask beside the grid too, and put an over in the place of a spoiled sheet in one step', async () => {
+  itInChromium('should ask beside the grid too, and put an over in the place of a spoiled sheet in one step', async () => {
     const { page, context, errors, touch } = await atPress();
     const box = (number: number): Locator => page.getByRole('checkbox', { name: `Sheet ${number} pulled`, exact: true });
     await page.locator('press-set-up-card').scrollIntoViewIfNeeded();
