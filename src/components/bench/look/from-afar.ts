@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { fixed } from '../../../engine/base/language.ts';
 import { pxPerMmFromAfar } from '../../../engine/stack/look/from-afar.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/choice.ts';
@@ -15,7 +16,7 @@ import { SheetPicture } from './sheet-pictures.ts';
 /** Distances to look from, mm, as they are chosen; '' is the screen itself: true size. */
 const DISTANCES = [
   { value: '', label: say.trueSize },
-  { value: '500', label: '0.5 m' },
+  { value: '500', label: `${fixed(0.5, 1)} m` },
   { value: '2000', label: '2 m' },
   { value: '8000', label: '8 m' },
 ];

@@ -121,9 +121,9 @@ export class PlaceCard extends LitElement {
     const screen = studio.screens.find(({ id }) => id === pull.screen);
     const beside = (side: 'over' | 'under') => html`<button
       class="quiet side"
-      aria-label=${say.bringWhatIsSelected(side, at + 1)}
+      aria-label=${say.bringWhatIsSelected(side === 'over', at + 1)}
       @click=${() => this.tell<PullBeside>('pull-beside', { pull: pull.id, side })}
-    >${side}</button>`;
+    >${side === 'over' ? say.over : say.under}</button>`;
     return html`<li class=${selected ? 'selected' : ''}>
       <i style="background:${hex}"></i>
       <button class="quiet which" aria-pressed=${selected} @click=${() => this.tell('pull-select', pull.id)}>

@@ -1,0 +1,46 @@
+import { counted } from '../../../../engine/base/language.ts';
+import type { say as english } from '../../en/bench/veil.ts';
+
+export const say: typeof english = {
+  liesOver: (ink, area, place) => `${ink} liegt über ${area}, ${place}.`,
+  veilIsOneMore:
+    'Ein Schleier ist ein weiterer lasierender Druckgang über anderen: er tönt sie und mildert den Kontrast zwischen ihnen. Kantenkontrast ist die Länge aller Kanten × ΔE00 über sie hinweg ÷ die Fläche des Bogens. Gezeigt werden nur Schleier, die die Helligkeitsfolge der größten Farben behalten; Farben sind geschätzt, also einen Probedruck machen.',
+  veilsMayGo: 'Schleier dürfen liegen',
+  overAllLastDown: 'über allem, zuletzt gedruckt',
+  anywhereInStack: 'überall im Stapel',
+  lookingForVeils: 'Schleier werden gesucht',
+  lookingForVeils2: 'Schleier werden gesucht…',
+  stopLooking: 'Suche anhalten',
+  stopped: 'Angehalten.',
+  stoppedTheseAreBest: 'Angehalten: das sind die besten von dem, was probiert wurde.',
+  lookAgain: 'Noch einmal suchen',
+  cancel: 'Abbrechen',
+  addVeil: 'Schleier hinzufügen',
+  ofVeilsNoneSoftens: (tried) =>
+    `Von ${counted(tried, { one: 'Schleier', other: 'Schleiern' })} macht keiner diesen Druck weicher und behält seine Helligkeitsfolge. Eine lasierendere Farbe oder ein anderes Sieb hereinholen.`,
+  stackBefore: 'Der Stapel vorher',
+  before: 'Vorher',
+  contrastOfEdgesDeltaE: (edgeContrast) => `Kantenkontrast ${edgeContrast} ΔE/mm`,
+  stackWithOver: (ink, area) => `Der Stapel mit ${ink} über ${area}`,
+  after: 'Nachher:',
+  contrastOfEdgesDeltaEMm: (edgeContrast, edgeContrast2) => `Kantenkontrast ${edgeContrast} → ${edgeContrast2} ΔE/mm`,
+  veilsOfTriedSoftest: (proposals, tried) =>
+    `${counted(proposals, { one: 'Schleier', other: 'Schleier' })} von ${tried} probierten, der weichste zuerst`,
+  addsScreenWholeArea: (number) => ` Fügt Sieb ${number} hinzu, die ganze Fläche.`,
+  and: ' und ',
+  addsToInks: (added) => ` Fügt ${added} zu den Farben hinzu.`,
+  over: (ink, area, place) => `${ink} über ${area}, ${place}.`,
+  overInk: (ink, area, softer) => `${ink} über ${area}: ${softer}`,
+  overArea: (area) => `über ${area}`,
+  findVeil: 'Einen Schleier suchen',
+  touchSofter: 'eine Spur weicher',
+  littleSofter: 'etwas weicher',
+  softer: 'weicher',
+  muchSofter: 'viel weicher',
+  veryMuchSofter: 'sehr viel weicher',
+  letDown1: (name, theParts) => `${name}, verschnitten 1:${theParts}`,
+  wholeArea: 'der ganzen Fläche',
+  screen: (number, name) => `Sieb ${number} ${name}`,
+  lastDown: 'zuletzt gedruckt',
+  pullOf: (at, pulls) => `Druckgang ${at} von ${pulls}`,
+};
