@@ -157,7 +157,7 @@ export class SheetPreview extends LitElement {
     if (shape === undefined) return nothing;
     const path = outlinePath(shape);
     const transform = placedTransform(placed, path);
-    const state = say.moving(this.moving?.index === index, this.chosen === index);
+    const state = `${this.moving?.index === index ? 'moving ' : ''}${this.chosen === index ? '' : 'rest'}`;
     return svg`<g
       class=${state}
       tabindex="0"

@@ -161,7 +161,7 @@ export class ComposeSheet extends LitElement {
     const step = event.shiftKey ? 10 : event.altKey ? 0.1 : 1;
     const pieces = this.chosen?.screen === screen.id ? this.chosen.pieces : [];
     const placed = withPieces(screen.placed, pieces, (held) => movedBy(held, arrow[0] * step, arrow[1] * step));
-    this.dispatchEvent(new CustomEvent<Placing>('place', { detail: { placed, run: say.nudge(pieces.join()) } }));
+    this.dispatchEvent(new CustomEvent<Placing>('place', { detail: { placed, run: `nudge ${pieces.join()}` } }));
   }
 
   private screen(screen: Screen) {

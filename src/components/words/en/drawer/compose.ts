@@ -1,7 +1,6 @@
 import { counted, plural, speak } from '../../../../engine/base/language.ts';
 
 export const say = speak('drawer/compose', {
-  nudge: (pieces: string) => `nudge ${pieces}`,
   screenArrowKeysMove: (number: number, name: string) =>
     `Screen ${number} ${name}; arrow keys move it by 1 mm, with Shift by 10 mm, with Alt by 0.1 mm`,
   sheetWithAllScreens: (widthMm: number, heightMm: number) => `Sheet with all screens, ${widthMm} × ${heightMm} mm`,

@@ -161,7 +161,6 @@ export const say = speak('drawer/room', {
   sheetMm: (widthMm: number, heightMm: number) => `Sheet ${widthMm} × ${heightMm} mm…`,
   noScreensYetChoose: 'No screens yet: choose a shape above and make a screen of it.',
   unnamed: 'unnamed',
-  moving: (indexIsIndex: boolean, chosenIsIndex: boolean) => `${indexIsIndex ? 'moving ' : ''}${chosenIsIndex ? '' : 'rest'}`,
   atMmArrowKeys: (name: string, xMm: number, yMm: number) => `${name} at ${xMm}, ${yMm} mm; arrow keys move it`,
   sheetMmWidthMm: (widthMm: number, heightMm: number) => `Sheet, ${widthMm} × ${heightMm} mm`,
   whatFilesCameTo: 'What the files came to',
