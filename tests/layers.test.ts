@@ -8,8 +8,8 @@ const SRC = fileURLToPath(new URL('../src', import.meta.url));
 
 /** Engine folders from the ground up; a folder imports only from those before it. */
 const ENGINE_ORDER = [
-  'base',
   'words',
+  'base',
   'geometry',
   'shapes',
   'colour',

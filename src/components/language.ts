@@ -1,4 +1,4 @@
-import { type Language, LANGUAGES, speakIn } from '../engine/base/language.ts';
+import { type Language, LANGUAGES, speakIn } from '../engine/words/language.ts';
 
 const KEY = 'pullstack.language';
 

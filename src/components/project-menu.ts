@@ -1,8 +1,8 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { type Language, LANGUAGES, language } from '../engine/base/language.ts';
 import { emptyProject } from '../engine/project/empty.ts';
 import type { Project } from '../engine/project/types.ts';
+import { type Language, LANGUAGES, language } from '../engine/words/language.ts';
 import { type AppStore, StoreController } from './app-store.ts';
 import './keep/kept-list.ts';
 import { copyWords } from './keep/copies/copies-noted.ts';

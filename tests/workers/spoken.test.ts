@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { language, speak, speakIn } from '../../src/engine/base/language.ts';
+import { language, speak, speakIn } from '../../src/engine/words/language.ts';
 import { inItsLanguage, type Spoken } from '../../src/workers/api/spoken.ts';
 
 afterEach(() => speakIn('en', new Map()));

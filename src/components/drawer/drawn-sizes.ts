@@ -1,9 +1,9 @@
 import { html } from 'lit';
 import { entryAt } from '../../engine/base/at.ts';
-import { fixed } from '../../engine/base/language.ts';
 import { roundTo } from '../../engine/base/units.ts';
-import '../ui/kit/number-field.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
+import '../ui/kit/number-field.ts';
+import { fixed } from '../../engine/words/language.ts';
 import { say } from '../words/en/drawer/room.ts';
 import type { FilesRead } from './read-files.ts';
 

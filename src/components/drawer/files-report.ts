@@ -1,5 +1,4 @@
 import { defined, entryAt } from '../../engine/base/at.ts';
-import { fixed } from '../../engine/base/language.ts';
 import { roundTo } from '../../engine/base/units.ts';
 import { shapeBounds } from '../../engine/geometry/rings.ts';
 import type { Box } from '../../engine/geometry/types.ts';
@@ -7,6 +6,7 @@ import { placeByPage, spreadOver } from '../../engine/shapes/place/lay-out.ts';
 import { newScreens } from '../../engine/shapes/place/new-screens.ts';
 import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
+import { fixed } from '../../engine/words/language.ts';
 import { newId } from '../ui/new-id.ts';
 import { say } from '../words/en/drawer/room.ts';
 import { isSmall, scalesFor, SMALL_MM, unsizedOf, usualLongest } from './drawn-sizes.ts';

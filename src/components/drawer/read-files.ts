@@ -1,11 +1,11 @@
 import { entryAt } from '../../engine/base/at.ts';
 import type { Problem } from '../../engine/base/error.ts';
-import { numberLocale } from '../../engine/base/language.ts';
 import { drawerShape } from '../../engine/shapes/place/drawer-shape.ts';
 import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
 import type { ShapeOf } from '../../engine/shapes/read/parts.ts';
 import type { WhiteAs } from '../../engine/shapes/read/white.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
+import { numberLocale } from '../../engine/words/language.ts';
 import type { FileFound } from '../../workers/api/reader-api.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { readFile } from '../../workers/client/file-reader.ts';

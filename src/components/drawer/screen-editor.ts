@@ -1,12 +1,12 @@
 import { html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import { fixed } from '../../engine/base/language.ts';
 import { THREAD_UM, THREADS_PER_CM } from '../../engine/base/limits.ts';
 import { roundTo } from '../../engine/base/units.ts';
 import { checkMesh, openingUm } from '../../engine/shapes/place/mesh-size.ts';
 import { placeInMiddle, reachBeyondMm } from '../../engine/shapes/place/new-screen.ts';
 import type { Mesh, PlacedShape, Screen } from '../../engine/shapes/types.ts';
+import { fixed } from '../../engine/words/language.ts';
 import { StoreElement } from '../store-element.ts';
 import '../ui/films/films-dialog.ts';
 import '../ui/kit/number-field.ts';

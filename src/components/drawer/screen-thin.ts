@@ -1,10 +1,10 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { fixed } from '../../engine/base/language.ts';
 import { roundTo } from '../../engine/base/units.ts';
 import { leastLine, PAPER_LEAST_MM } from '../../engine/output/thin/least-line.ts';
 import type { ThinFound, ThinPlace } from '../../engine/output/thin/thin-places.ts';
 import type { Screen } from '../../engine/shapes/types.ts';
+import { fixed } from '../../engine/words/language.ts';
 import { findThinPlaces } from '../../workers/client/stencils.ts';
 import { StoreElement } from '../store-element.ts';
 import '../ui/kit/fold.ts';

@@ -1,8 +1,8 @@
 import { css, html, LitElement, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { fixed } from '../../engine/base/language.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
+import { fixed } from '../../engine/words/language.ts';
 import { controls } from '../ui/controls-style.ts';
 import { say } from '../words/en/drawer/room.ts';
 import { outlinePath } from './outline-path.ts';

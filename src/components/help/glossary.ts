@@ -1,4 +1,4 @@
-import { numberLocale } from '../../engine/base/language.ts';
+import { numberLocale } from '../../engine/words/language.ts';
 import { say } from '../words/en/help/glossary.ts';
 
 /** A word, what it means, and whether it is ours: other words are the trade's or of a standard. */

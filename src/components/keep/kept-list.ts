@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { dayLocale } from '../../engine/base/language.ts';
+import { dayLocale } from '../../engine/words/language.ts';
 import type { KeptHead } from '../../workers/api/storage-api.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { dayLocale } from '../../engine/base/language.ts';
 import { LONGEST_NAME } from '../../engine/base/limits.ts';
+import { dayLocale } from '../../engine/words/language.ts';
 import type { KeptHead } from '../../workers/api/storage-api.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';

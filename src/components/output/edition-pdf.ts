@@ -1,8 +1,8 @@
 import { defined } from '../../engine/base/at.ts';
-import { fixed } from '../../engine/base/language.ts';
 import { type EditionRecord, printedOrder } from '../../engine/log/edition/edition-sheets.ts';
 import { type Edition, editionFacts, type EditionFacts } from '../../engine/log/edition/edition.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
+import { fixed } from '../../engine/words/language.ts';
 import type { PageFonts } from '../ui/page-fonts.ts';
 import { countFacts, datesOf, fateOf, markRows, rangeOf } from '../words/edition-words.ts';
 import { say } from '../words/en/output/room.ts';

@@ -1,6 +1,6 @@
-import { fixed } from '../../engine/base/language.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
+import { fixed } from '../../engine/words/language.ts';
 import { say } from '../words/en/ui/room.ts';
 
 /** A length with one decimal and a true minus sign, without its unit. */

@@ -1,9 +1,9 @@
 import { defined } from '../../engine/base/at.ts';
-import { dayLocale } from '../../engine/base/language.ts';
 import { rangesText } from '../../engine/base/words.ts';
 import type { EditionSheet } from '../../engine/log/edition/edition-sheets.ts';
 import type { EditionCounts, ScreenFate } from '../../engine/log/edition/edition.ts';
 import type { VisitHead } from '../../engine/log/types.ts';
+import { dayLocale } from '../../engine/words/language.ts';
 import { say } from './en/phrases/log.ts';
 import { deviationWords } from './log-words.ts';
 

@@ -1,4 +1,4 @@
-import { fixed } from '../../engine/base/language.ts';
+import { fixed } from '../../engine/words/language.ts';
 import { say } from './en/phrases/inks.ts';
 
 /** An expected error as people say it: '3 ΔE', below one with its decimal. */

@@ -1,5 +1,5 @@
-import { fixed } from '../../engine/base/language.ts';
 import type { SetUpCard } from '../../engine/visit/set-up-cards.ts';
+import { fixed } from '../../engine/words/language.ts';
 import { say } from './en/phrases/inks.ts';
 
 /** 'Mix per 100 g: 20.0 g Tar, 80.0 g Base'; null for an ink that is no mix. */

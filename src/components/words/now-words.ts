@@ -1,9 +1,9 @@
 import { entryAt } from '../../engine/base/at.ts';
-import { uncapital } from '../../engine/base/language.ts';
 import { minutesText, rangesText } from '../../engine/base/words.ts';
 import type { RetimedPlan } from '../../engine/log/now/retimed.ts';
 import { DAY_MINUTES } from '../../engine/pullorder/timeline/day-clock.ts';
 import type { Moment, PressPlan } from '../../engine/visit/visit.ts';
+import { uncapital } from '../../engine/words/language.ts';
 import { say } from './en/phrases/log.ts';
 import { timeWords, wallClock } from './plan-words.ts';
 

@@ -1,7 +1,7 @@
 import { entryAt } from '../../engine/base/at.ts';
-import { fixed, numberLocale } from '../../engine/base/language.ts';
 import type { RestPlan } from '../../engine/log/rest.ts';
 import type { CardTime, PressPlan } from '../../engine/visit/visit.ts';
+import { fixed, numberLocale } from '../../engine/words/language.ts';
 import { say } from './en/phrases/plan.ts';
 
 /** 'a', 'a and b', 'a, b and c'. */

@@ -1,10 +1,11 @@
+import { say } from '../words/en/base/base.ts';
 import { EngineError } from './error.ts';
 
 type Work = (...args: never[]) => unknown;
 
 /** Words as a list: 'a, b and c'. */
 function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+  return words.length < 2 ? words.join() : say.and(words.slice(0, -1).join(', '), words.at(-1) ?? '');
 }
 
 /** What is wrong with a call, for who wrote it without a compiler. */
@@ -12,10 +13,8 @@ function refusal(name: string, takes: readonly string[], args: readonly unknown[
   const missing = takes.filter((_, i) => args[i] === undefined);
   const details = { name, missing, cause: cause === undefined ? null : String(cause) };
   const said =
-    missing.length > 0
-      ? `needs ${listed(takes)}; ${listed(missing)} ${missing.length === 1 ? 'is' : 'are'} missing`
-      : `cannot use what it was given as ${listed(takes)}`;
-  return new EngineError('door.arguments', `The engine's ${name} ${said}: DOOR.md says what to give it.`, { details });
+    missing.length > 0 ? say.needsAreMissing(listed(takes), listed(missing), missing.length) : say.cannotUseWhatIt(listed(takes));
+  return new EngineError('door.arguments', say.enginesDOORMdSays(name, said), { details });
 }
 
 /**

@@ -1,3 +1,5 @@
+import { say } from '../words/en/base/base.ts';
+
 /**
  * Reads by index that say what happens beyond the end.
  * One function a kind of array: the engine's inner loops run through them, and a function that sees
@@ -10,7 +12,7 @@
  */
 export function entryAt<T>(list: readonly T[], index: number): T {
   const value = list[index];
-  if (value === undefined) throw new RangeError(`no entry ${index} in a list of ${list.length}`);
+  if (value === undefined) throw new RangeError(say.noEntryInList(index, list.length));
   return value;
 }
 
@@ -19,7 +21,7 @@ export function entryAt<T>(list: readonly T[], index: number): T {
  * @throws RangeError when it is not: a fault of ours, never of a file
  */
 export function defined<T>(value: T | null | undefined): T {
-  if (value === undefined || value === null) throw new RangeError('a value that must be there is missing');
+  if (value === undefined || value === null) throw new RangeError(say.valueThatMustBe);
   return value;
 }
 

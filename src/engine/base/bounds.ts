@@ -1,3 +1,5 @@
+import { say } from '../words/en/base/base.ts';
+
 /** Depth of lists and objects within each other in a document; ours have some 25. */
 const MOST_DEEP = 64;
 
@@ -13,12 +15,12 @@ export function sizeFault(raw: unknown): string | null {
   let level: object[] = typeof raw === 'object' && raw !== null ? [raw] : [];
   let parts = level.length;
   for (let depth = 1; level.length > 0; depth++) {
-    if (depth > MOST_DEEP) return `has lists or objects more than ${MOST_DEEP} deep within each other`;
+    if (depth > MOST_DEEP) return say.hasListsOrObjects(MOST_DEEP);
     const next: object[] = [];
     for (const one of level) {
       const values: unknown[] = Array.isArray(one) ? one : Object.values(one);
       parts += values.length;
-      if (parts > MOST_PARTS) return `has more than ${MOST_PARTS / 1e6} million values`;
+      if (parts > MOST_PARTS) return say.hasMoreThanMillion(MOST_PARTS / 1e6);
       for (const value of values) if (typeof value === 'object' && value !== null) next.push(value);
     }
     level = next;

@@ -1,4 +1,5 @@
 import seedrandom from 'seedrandom';
+import { say } from '../words/en/base/base.ts';
 import { entryAt } from './at.ts';
 
 /** A stream of integers that is the same on every machine for the same seed. */
@@ -21,7 +22,7 @@ export function randomFrom(seed: string): Random {
   const next = seedrandom(seed);
   const int = (below: number): number => {
     if (!(below >= 1) || below > 2 ** 31 || !Number.isInteger(below)) {
-      throw new RangeError(`random int wants a whole number from 1 to 2^31, got ${below}`);
+      throw new RangeError(say.randomIntWantsWhole(below));
     }
     // Drop the incomplete last block so that every result is equally likely.
     const limit = 2 ** 32 - (2 ** 32 % below);
@@ -32,7 +33,7 @@ export function randomFrom(seed: string): Random {
   return {
     int,
     pick: (items) => {
-      if (items.length === 0) throw new RangeError('nothing to pick from');
+      if (items.length === 0) throw new RangeError(say.nothingToPickFrom);
       return entryAt(items, int(items.length));
     },
     shuffle: (items) => {

@@ -1,3 +1,5 @@
+import { say } from '../words/en/base/base.ts';
+
 /** The sign between the whole and the rest of a number. */
 export type DecimalSign = '.' | ',';
 
@@ -19,17 +21,17 @@ const BLANKS = /[\s\u00a0\u2009\u202f'’]/gu;
  */
 export function typedNumber(text: string, decimal: DecimalSign = '.'): TypedNumber {
   const shown = text.trim();
-  if (shown === '') return none('Give a number.');
-  if (shown.length > LONGEST) return none(`“${shown.slice(0, 20)}…” is too long for a number: write it in digits, as in 2${decimal}5.`);
+  if (shown === '') return none(say.giveNumber);
+  if (shown.length > LONGEST) return none(say.isTooLongFor(shown.slice(0, 20), decimal));
   const plain = shown.replace(/^[−–‒-]\s*/u, '-');
   const glyph = GLYPHS[plain.slice(-1)];
   const written = glyph === undefined ? plain : `${plain.slice(0, -1).trimEnd()} ${glyph}`.replace(/^([+-]?) /u, '$1');
   const fraction = FRACTION.exec(written);
-  if (fraction !== null) return none(`“${shown}” is a fraction: write ${fractionText(fraction, decimal)}.`);
+  if (fraction !== null) return none(say.isFractionWrite(shown, fractionText(fraction, decimal)));
   const digits = joined(plain);
   const value = Number(withPoint(digits, decimal));
   if (/^[+-]?[\d.,]+$/u.test(digits) && /\d/u.test(digits) && Number.isFinite(value)) return { value: value + 0, problem: '' };
-  return none(`“${shown}” is no number: write it in digits, as in 2${decimal}5.`);
+  return none(say.isNoNumberWrite(shown, decimal));
 }
 
 /** A number as the person writes it, without thousands, with a true minus. */
@@ -72,7 +74,7 @@ function grouped(text: string, group: DecimalSign, decimal: DecimalSign | ''): s
 
 function fractionText([, sign, whole = '0', over, under]: RegExpExecArray, decimal: DecimalSign): string {
   const value = Number(whole) + Number(over) / Number(under);
-  if (!Number.isFinite(value)) return 'a number in digits';
+  if (!Number.isFinite(value)) return say.numberInDigits;
   const rounded = Math.round(value * 10_000) / 10_000;
-  return `${rounded === value ? '' : 'about '}${numberText(sign === '-' ? -rounded : rounded, decimal)}`;
+  return say.roundedIsValueNumber(rounded === value, numberText(sign === '-' ? -rounded : rounded, decimal));
 }

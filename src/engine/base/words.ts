@@ -1,3 +1,4 @@
+import { say } from '../words/en/base/base.ts';
 import { num } from './at.ts';
 
 /** A text without all the signs at its end that a pattern of one sign finds. */
@@ -12,8 +13,8 @@ export function minutesText(minutes: number): string {
   const whole = Math.round(minutes);
   const hours = Math.floor(whole / 60);
   const rest = whole % 60;
-  if (hours === 0) return `${rest} min`;
-  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+  if (hours === 0) return say.min(rest);
+  return rest === 0 ? `${hours} h` : say.hMin(hours, rest);
 }
 
 /** '1–5, 8, 10–12' from ascending numbers; two that follow each other stay apart. */

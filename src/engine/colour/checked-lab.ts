@@ -1,6 +1,7 @@
 import { num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { REFLECTANCE } from '../base/limits.ts';
+import { say } from '../words/en/colour/colour.ts';
 import { type Lab, labD50 } from './lab.ts';
 
 /** Noise of an instrument about zero. */
@@ -16,10 +17,7 @@ export function checkedLabD50(reflectance: ArrayLike<number>): Lab {
   for (let band = 0; band < reflectance.length; band++) {
     const r = num(reflectance, band);
     if (r < REFLECTANCE.least - NOISE || r > REFLECTANCE.most) {
-      throw new EngineError(
-        'colour.bands',
-        `A reflectance runs from ${REFLECTANCE.least} to ${REFLECTANCE.most}; band ${band + 1} has ${r}, so divide percent by 100.`,
-      );
+      throw new EngineError('colour.bands', say.reflectanceRunsFromTo(REFLECTANCE.least, REFLECTANCE.most, band + 1, r));
     }
   }
   return lab;

@@ -1,5 +1,6 @@
 import { f64 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
+import { say } from '../words/en/colour/colour.ts';
 import type { Lab } from './lab.ts';
 import { turnOfBlues } from './rotation.ts';
 
@@ -18,10 +19,7 @@ export const POW25_7 = 25 ** 7;
 export function deltaE2000(lab1: Readonly<Lab>, lab2: Readonly<Lab>): number {
   const deltaE = lab1 && lab2 ? deltaE2000Values(lab1[0], lab1[1], lab1[2], lab2[0], lab2[1], lab2[2]) : Number.NaN;
   if (Number.isNaN(deltaE)) {
-    throw new EngineError(
-      'colour.not-a-colour',
-      `Two colours of three numbers each, L, a and b, are needed; these are ${JSON.stringify(lab1)} and ${JSON.stringify(lab2)}.`,
-    );
+    throw new EngineError('colour.not-a-colour', say.twoColoursOfThree(JSON.stringify(lab1), JSON.stringify(lab2)));
   }
   return deltaE;
 }

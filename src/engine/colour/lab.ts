@@ -1,6 +1,7 @@
 import { num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { roundTo } from '../base/units.ts';
+import { say } from '../words/en/colour/colour.ts';
 import { BANDS, WEIGHTS_D50, WEIGHTS_D65, type ObserverWeights } from './weights.ts';
 
 /** CIELAB, D50, CIE 1931 2° observer: [L 0–100, a, b]. */
@@ -91,10 +92,7 @@ function inverseLabCurve(f: number): number {
 
 function xyzFromWeights(weights: ObserverWeights, reflectance: ArrayLike<number>): Xyz {
   if (reflectance?.length !== BANDS) {
-    throw new EngineError(
-      'colour.bands',
-      `A reflectance needs ${BANDS} bands, 380 to 730 nm by 10 nm; this one has ${reflectance?.length ?? 'none'}.`,
-    );
+    throw new EngineError('colour.bands', say.reflectanceNeedsBands380(BANDS, reflectance?.length ?? say.none));
   }
   let x = 0;
   let y = 0;
@@ -108,7 +106,7 @@ function xyzFromWeights(weights: ObserverWeights, reflectance: ArrayLike<number>
   // One look at the sum finds what is no number in any band.
   if (Number.isNaN(x + y + z)) {
     const band = Array.from(reflectance).findIndex((r) => !Number.isFinite(r));
-    throw new EngineError('colour.bands', `A reflectance needs a number in each band; band ${band + 1} has ${reflectance[band]}.`);
+    throw new EngineError('colour.bands', say.reflectanceNeedsNumberIn(band + 1, reflectance[band] ?? ''));
   }
   return [x, y, z];
 }

@@ -1,5 +1,6 @@
 import { cutText } from '../base/bounds.ts';
 import { EngineError } from '../base/error.ts';
+import { say } from '../words/en/colour/colour.ts';
 import { encodeSrgb8, linearFromSrgb } from './encode.ts';
 import { mapIntoSrgb } from './gamut.ts';
 import { labFromXyzD50, xyzD50FromLab, type Lab } from './lab.ts';
@@ -15,7 +16,9 @@ export function srgbHexFromLab(lab: Readonly<Lab>): string {
   if (!Array.isArray(lab) || lab.length !== 3 || !lab.every(Number.isFinite)) {
     throw new EngineError(
       'colour.not-a-colour',
-      `A colour needs three numbers, L, a and b; this is ${cutText(JSON.stringify(lab, (_, value) => (typeof value === 'number' ? String(value) : value)) ?? 'nothing')}.`,
+      say.colourNeedsThreeNumbers(
+        cutText(JSON.stringify(lab, (_, value) => (typeof value === 'number' ? String(value) : value)) ?? 'nothing'),
+      ),
     );
   }
   return srgbHexFromLinear(...linearSrgbFromXyzD50(xyzD50FromLab(lab)));
@@ -42,7 +45,7 @@ export function srgbHexFromLinear(r: number, g: number, b: number): string {
  */
 export function labFromSrgbHex(hex: string): Lab {
   if (!/^#[0-9a-f]{6}$/i.test(hex)) {
-    throw new EngineError('colour.bad-hex', `“${hex}” is not a colour: write # and six hex digits.`);
+    throw new EngineError('colour.bad-hex', say.isNotColourWrite(hex));
   }
   const at = (i: number): number => linearFromSrgb(Number.parseInt(hex.slice(i, i + 2), 16) / 255);
   return labFromXyzD50(...xyzD50FromLinearSrgb([at(1), at(3), at(5)]));

@@ -1,5 +1,6 @@
 import { num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
+import { say } from '../words/en/geometry/geometry.ts';
 import type { Affine } from './rings.ts';
 
 /**
@@ -89,7 +90,7 @@ export function flattenPath(segments: readonly PathSegment[], to: Affine, finene
     }
     points += (ring.length - before) / 2;
     if (points > mostPoints) {
-      throw new EngineError('geometry.too-many-points', `Outlines have more than ${mostPoints} corners; simplify them.`);
+      throw new EngineError('geometry.too-many-points', say.outlinesHaveMoreThan(mostPoints));
     }
     x = segment[segment.length - 2] as number;
     y = segment[segment.length - 1] as number;
@@ -99,7 +100,7 @@ export function flattenPath(segments: readonly PathSegment[], to: Affine, finene
 
 function near(mm: number): number {
   if (!(Math.abs(mm) <= FARTHEST_MM)) {
-    throw new EngineError('geometry.too-far', `A point of an outline lies more than ${FARTHEST_MM / 1000} m away; check its units.`);
+    throw new EngineError('geometry.too-far', say.pointOfOutlineLies(FARTHEST_MM / 1000));
   }
   return mm;
 }

@@ -1,5 +1,6 @@
 import { f64, i32, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
+import { say } from '../words/en/geometry/geometry.ts';
 import type { Outline } from './types.ts';
 
 /** Rows of equal height; row r's middle lies at topMm + (r + ½) · rowHeightMm. */
@@ -52,10 +53,7 @@ let rowCursor = new Int32Array(1024);
 export function rowSpans(outline: Outline, lattice: RowLattice): RowSpans {
   const { rowHeightMm, topMm = 0 } = lattice;
   if (!(rowHeightMm > 0) || !Number.isFinite(rowHeightMm) || !Number.isFinite(topMm)) {
-    throw new EngineError(
-      'geometry.not-finite',
-      `Rows need a height above 0 mm and a finite top edge; got a height of ${rowHeightMm} and a top of ${topMm}.`,
-    );
+    throw new EngineError('geometry.not-finite', say.rowsNeedHeightAbove(rowHeightMm, topMm));
   }
   const firstWanted = Math.max(lattice.firstRow ?? -ROW_LIMIT, -ROW_LIMIT);
   const endWanted = Math.max(firstWanted, Math.min(lattice.endRow ?? ROW_LIMIT, ROW_LIMIT));
@@ -98,10 +96,7 @@ function loadVertices(outline: Outline, wanted: Required<RowLattice>): number {
       const y = num(ring, 2 * i + 1);
       // x − x is 0 only for finite x.
       if (x - x !== 0 || y - y !== 0) {
-        throw new EngineError(
-          'geometry.not-finite',
-          `Point ${i + 1} of an outline is (${x}, ${y}); every coordinate must be a finite number of millimetres.`,
-        );
+        throw new EngineError('geometry.not-finite', say.pointOfOutlineIs(i + 1, x, y));
       }
       const row = Math.ceil((y - topMm) / rowHeightMm - 0.5);
       vertexX[at] = x;
@@ -140,10 +135,7 @@ function countCrossings(outline: Outline, firstRow: number, rows: number): numbe
     cursor[row] = total;
     total += here;
     if (total > MAX_CROSSINGS) {
-      throw new EngineError(
-        'geometry.too-many-crossings',
-        `An outline crosses the rows more than ${MAX_CROSSINGS} times; use fewer rows or a simpler shape.`,
-      );
+      throw new EngineError('geometry.too-many-crossings', say.outlineCrossesRowsMore(MAX_CROSSINGS));
     }
   }
   return total;

@@ -1,6 +1,7 @@
 import type { Path64, Paths64 } from 'clipper2-ts';
 import { entryAt, f64 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
+import { say } from '../words/en/geometry/geometry.ts';
 
 /** Steps that one step of a kind takes, measured on stripes, stars, dots and overlaps on one line. */
 const A_SCAN = 0.5;
@@ -76,10 +77,7 @@ export class WorkBudget {
 }
 
 function tooMuch(): EngineError {
-  return new EngineError(
-    'geometry.too-much-work',
-    'Outlines have too many corners side by side, or cross or lie over each other too often; simplify them.',
-  );
+  return new EngineError('geometry.too-much-work', say.outlinesHaveTooMany);
 }
 
 function cornersOf(paths: Paths64): number {

@@ -5,6 +5,7 @@ import { studioOfRecipe, recipeOf, type RecipeHead } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
 import { inkId, stocksOfInk, withInk } from '../visit/lent/borrowed-ink.ts';
 import type { SheetUse } from '../visit/visit-problem.ts';
+import { say } from '../words/en/log/log.ts';
 import { standing } from './events.ts';
 import { inOtherWords, movedSheets } from './moved.ts';
 import { recipesNow } from './now/goes-on.ts';
@@ -166,7 +167,7 @@ function placesTaken(events: readonly LogEvent[]): Map<number, number> {
  */
 export function recipeAsPulled(recipe: Recipe, sheet: SheetAsPulled, head: RecipeHead): Recipe {
   if (sheet.pulls.length === 0) {
-    throw new EngineError('log.bare', `Sheet ${sheet.number} has no pull on it yet; a recipe needs at least one.`);
+    throw new EngineError('log.bare', say.sheetHasNoPull(sheet.number));
   }
   const pulls = sheet.pulls.map((pull, at) => ({ ...pull, id: `p${at + 1}` }));
   return recipeOf(pulls, studioOfRecipe(recipe), head);

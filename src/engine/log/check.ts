@@ -3,6 +3,7 @@ import { cutText } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { inkText } from '../visit/registry.ts';
+import { say } from '../words/en/log/log.ts';
 import { standing } from './events.ts';
 import { type MovedSheet, movedSheets } from './moved.ts';
 import { type RecipesNow, recipesNow } from './now/goes-on.ts';
@@ -63,19 +64,11 @@ class SheetReader {
     }
     const recipe = this.sheets.get(event.sheet);
     if (recipe === undefined) {
-      this.fault(
-        event,
-        'log.sheet',
-        `Sheet ${event.sheet} is in the log, but the visit has no sheet of that number; look at the number on its back and undo the entry.`,
-      );
+      this.fault(event, 'log.sheet', say.sheetIsInLog(event.sheet));
       return;
     }
     if (event.atMs < this.head.begunMs) {
-      this.fault(
-        event,
-        'log.early',
-        `Sheet ${event.sheet}: an entry is from before the visit began, so the clocks of the devices differ; set them and trust the sheet, not the times.`,
-      );
+      this.fault(event, 'log.early', say.sheetEntryIsFrom(event.sheet));
     }
     if (event.kind === 'spoiled' || event.kind === 'replaced') this.spoiled.add(event.sheet);
     if (event.kind === 'replaced' && this.sheets.get(event.by) !== recipe) this.replaced(event, recipe);
@@ -86,22 +79,14 @@ class SheetReader {
   /** The test sheet has no recipe: it may carry a pull of any. */
   private tested(event: LogEvent): void {
     if (event.kind !== 'tested' || this.sheets.get(event.of)?.pulls.some(({ id }) => id === event.pull) === true) return;
-    this.fault(
-      event,
-      'log.pull',
-      `Test sheet ${event.sheet} is said to be pulled with "${cutText(event.pull)}" of sheet ${event.of}, which has no such pull; undo the entry.`,
-    );
+    this.fault(event, 'log.pull', say.testSheetIsSaid(event.sheet, cutText(event.pull), event.of));
   }
 
   private replaced(event: Extract<LogEvent, { kind: 'replaced' }>, recipe: Recipe): void {
     const moved = this.moved.get(event.by);
     const first = this.sheets.get(event.by);
     if (moved?.event.id !== event.id || first === undefined) {
-      this.fault(
-        event,
-        'log.replaced',
-        `Sheet ${event.sheet} is said to be replaced by sheet ${event.by}, which has not the same pulls on it as ${cutText(recipe.title)}; undo the entry and choose one of its overs.`,
-      );
+      this.fault(event, 'log.replaced', say.sheetIsSaidTo(event.sheet, event.by, cutText(recipe.title)));
       return;
     }
     const there = [...(this.printed.get(event.by) ?? [])];
@@ -122,14 +107,10 @@ class SheetReader {
 
   private pulls(event: Printed, recipe: Recipe): void {
     if (this.spoiled.has(event.sheet)) {
-      this.fault(event, 'log.spoiled', `Sheet ${event.sheet} was pulled after it was spoiled; undo one of the two.`);
+      this.fault(event, 'log.spoiled', say.sheetWasPulledAfter(event.sheet));
     }
     if (event.kind === 'otherwise' && event.how.ink !== undefined && !this.inks.has(inkText(event.how.ink))) {
-      this.fault(
-        event,
-        'log.ink',
-        `Sheet ${event.sheet} is said to be pulled in ${cutText(event.how.ink.name)}, but no recipe of this visit has that ink; if it was another bucket, undo the entry and choose the ink that was in the screen.`,
-      );
+      this.fault(event, 'log.ink', say.sheetIsSaidToBe(event.sheet, cutText(event.how.ink.name)));
     }
     for (const id of event.pulls) this.pull(event, recipe, id);
   }
@@ -137,21 +118,13 @@ class SheetReader {
   private pull(event: Printed, recipe: Recipe, id: string): void {
     const at = recipe.pulls.findIndex((pull) => pull.id === id);
     if (at < 0) {
-      this.fault(
-        event,
-        'log.pull',
-        `Sheet ${event.sheet} is said to be pulled with "${cutText(id)}", but ${cutText(recipe.title)} has no such pull, so no screen for it was there; undo the entry.`,
-      );
+      this.fault(event, 'log.pull', say.sheetIsSaidToBePulled(event.sheet, cutText(id), cutText(recipe.title)));
       return;
     }
     let own = this.printed.get(event.sheet);
     if (own === undefined) this.printed.set(event.sheet, (own = new Map()));
     if (own.has(at)) {
-      this.fault(
-        event,
-        'log.twice',
-        `Sheet ${event.sheet}: pull ${at + 1} of ${cutText(recipe.title)} is logged twice; look at the sheet and undo one, or note a further stroke.`,
-      );
+      this.fault(event, 'log.twice', say.sheetPullOfIs(event.sheet, at + 1, cutText(recipe.title)));
     } else own.set(at, event);
   }
 
@@ -163,7 +136,7 @@ class SheetReader {
         this.fault(
           defined(own.get(at)),
           'log.order',
-          `Sheet ${number}: ${pullWords(recipe, at)} is logged after ${pullWords(recipe, over)}, but lies under it in ${cutText(recipe.title)}, and where they overlap it shows; if the sheet looks so, keep it as it is, else undo the entry.`,
+          say.sheetIsLoggedAfter(number, pullWords(recipe, at), pullWords(recipe, over), cutText(recipe.title)),
         );
       }
     }
@@ -178,17 +151,9 @@ function checkUndone(events: readonly LogEvent[], fault: Fault): void {
     if (event.kind !== 'undone') continue;
     const undone = known.get(event.event);
     if (undone === undefined) {
-      fault(
-        event,
-        'log.undone',
-        `Sheet ${event.sheet}: something is undone that is not in the log; bring in the log of the device that wrote it.`,
-      );
+      fault(event, 'log.undone', say.sheetSomethingIsUndone(event.sheet));
     } else if (undone.sheet !== event.sheet) {
-      fault(
-        event,
-        'log.undone',
-        `Sheet ${event.sheet}: what is undone happened to sheet ${undone.sheet}; look at both sheets and note on each what is on it.`,
-      );
+      fault(event, 'log.undone', say.sheetWhatIsUndone(event.sheet, undone.sheet));
     }
   }
 }
@@ -197,5 +162,5 @@ function pullWords(recipe: Recipe, at: number): string {
   const pull = entryAt(recipe.pulls, at);
   const screen = recipe.screens.find((entry) => entry.id === pull.screen);
   const ink = recipe.inks.find((entry) => entry.id === pull.ink);
-  return `screen ${screen?.number ?? '?'} in ${ink?.name ?? '?'}`;
+  return say.screenIn(screen?.number ?? '?', ink?.name ?? '?');
 }

@@ -2,6 +2,7 @@ import { cutName, cutText } from '../base/bounds.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import { MOST_TOLD, readEnvelope, type ReadResult } from '../recipe/read.ts';
 import { checkHolder, checkPulls } from '../recipe/references.ts';
+import { say } from '../words/en/log/log.ts';
 import { logSchema } from './log-schema.ts';
 import { checkGoingOn } from './read-events.ts';
 import { LOG_FORMAT, LOG_VERSION, type LogEvent, type VisitHead, type VisitLog } from './types.ts';
@@ -24,7 +25,7 @@ export function readLog(text: string, fileName: string): ReadResult<VisitLog> {
       ...checkHolder(recipe, name),
       ...checkPulls(recipe.pulls, recipe, `head.recipes[${i}].pulls`, name),
     ]),
-    ...log.events.flatMap((event) => checkGoingOn(event, `${name}, event ${cutText(event.id)}`)),
+    ...log.events.flatMap((event) => checkGoingOn(event, say.event(name, cutText(event.id)))),
   ];
   return problems.length > 0 ? { value: null, problems: problems.slice(0, MOST_TOLD) } : { value: log, problems: [] };
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { LONGEST_NAME, MOST_ENTRIES, MOST_PULLS, MOST_SHEETS, STROKES } from '../base/limits.ts';
 import { inkSchema, pullSchema, recipeSchema, screenSchema, shapeSchema } from '../recipe/schema.ts';
+import { say } from '../words/en/log/log.ts';
 import { LOG_FORMAT, LOG_VERSION } from './types.ts';
 
 const id = z.string().min(1).max(200);
@@ -88,7 +89,7 @@ export const headSchema = z
       .max(MOST_SHEETS),
     test: z.int().min(1).max(100_000).optional(),
   })
-  .refine((visit) => visit.sheets.every((sheet) => sheet.recipe < visit.recipes.length), 'a visit whose sheets name its recipes');
+  .refine((visit) => visit.sheets.every((sheet) => sheet.recipe < visit.recipes.length), say.visitWhoseSheetsName);
 
 /** A log file. */
 export const logSchema = z.object({

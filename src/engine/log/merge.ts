@@ -1,6 +1,7 @@
 import { defined, entryAt } from '../base/at.ts';
 import { cutText } from '../base/bounds.ts';
 import { EngineError, type Problem } from '../base/error.ts';
+import { say } from '../words/en/log/log.ts';
 import { checkLog } from './check.ts';
 import { inOrder } from './events.ts';
 import type { OrderPairs } from './turns.ts';
@@ -15,7 +16,7 @@ import type { LogEvent, VisitLog } from './types.ts';
  */
 export function mergeLogs(one: VisitLog, other: VisitLog, pairs?: OrderPairs): { log: VisitLog; conflicts: Problem[] } {
   if (one.head.id !== other.head.id) {
-    throw new EngineError('log.visit', `This log is of another visit, ${cutText(other.head.title)}; open that visit to bring it in.`);
+    throw new EngineError('log.visit', say.thisLogIsOf(cutText(other.head.title)));
   }
   const { events, conflicts } = together([...one.events, ...other.events]);
   const inTime = inOrder(events);
@@ -69,7 +70,7 @@ function insert(waiting: Said[], head: number, said: Said): void {
 function conflict(event: LogEvent): Problem {
   return {
     code: 'log.double',
-    message: `Sheet ${event.sheet}: two entries have one name but say different things; both are kept, so undo the one that is wrong.`,
+    message: say.sheetTwoEntriesHave(event.sheet),
     where: `event ${event.id}`,
   };
 }

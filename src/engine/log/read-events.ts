@@ -2,6 +2,7 @@ import { cutText } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import { checkHolder, checkPulls } from '../recipe/references.ts';
+import { say } from '../words/en/log/log.ts';
 import { eventSchema, headSchema } from './log-schema.ts';
 import type { LogEvent, VisitHead } from './types.ts';
 
@@ -22,7 +23,7 @@ export function readEvents(raw: readonly unknown[], name: string): EntriesRead<L
   for (const [i, each] of raw.entries()) {
     const parsed = eventSchema.safeParse(each);
     if (parsed.success) {
-      const unknown = checkGoingOn(parsed.data, `${name}, event ${cutText(parsed.data.id)}`);
+      const unknown = checkGoingOn(parsed.data, say.event(name, cutText(parsed.data.id)));
       if (unknown.length === 0) read.push(parsed.data);
       else problems.push(...unknown.slice(0, 1));
     } else {

@@ -9,6 +9,7 @@ import type { TestPull } from '../visit/set-up-cards.ts';
 import { printedRuns, type VisitProblem, type VisitSheet } from '../visit/visit-problem.ts';
 import { momentOf } from '../visit/visit-times.ts';
 import { type Moment, type PressPlan, planVisit, type VisitInput } from '../visit/visit.ts';
+import { say } from '../words/en/log/log.ts';
 import type { RestInput } from './rest-input.ts';
 import { restStart } from './rest-start.ts';
 
@@ -101,7 +102,7 @@ function wholeTest({ recipe: g, at, sheet }: TestPull, groups: readonly Group[])
 export function* planRest(input: RestInput, budgetMs: number, memory?: PairMemory): Generator<RestPlan, void> {
   const groups = groupsOf(input.rest);
   if (groups.length === 0) {
-    throw new EngineError('log.all-done', 'Nothing is left to pull: every sheet is finished or spoiled.');
+    throw new EngineError('log.all-done', say.nothingIsLeftTo);
   }
   const runs = groups.map(({ recipe, left, sheets }) => {
     const whole = entryAt(input.rest.recipes, recipe);

@@ -2,6 +2,7 @@ import { entryAt } from '../base/at.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { SetUpCard } from '../visit/set-up-cards.ts';
+import { say } from '../words/en/log/log.ts';
 import { standing } from './events.ts';
 import { filmOf, type LoggedFilm } from './films.ts';
 import { recipesNow } from './now/goes-on.ts';
@@ -104,7 +105,7 @@ export function testRecipe(recipes: readonly Recipe[]): Recipe {
   return {
     ...first,
     id: `test of ${recipes.map(({ id }) => id).join(' ')}`,
-    title: 'Test sheet',
+    title: say.testSheet,
     note: '',
     inks: recipes.flatMap(({ inks }, r) => inks.map((ink) => ({ ...ink, id: of(r, ink.id), mix: undefined }))),
     shapes: recipes.flatMap(({ shapes }, r) => shapes.map((shape) => ({ ...shape, id: of(r, shape.id) }))),

@@ -6,6 +6,7 @@ import type { Prepared } from '../geometry/shared-area.ts';
 import { WorkBudget } from '../geometry/work.ts';
 import type { Stack } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
+import { say } from '../words/en/order/order.ts';
 import { GapCovers, WIDEST_TRAP_MM } from './gap-cover.ts';
 import { prepareStack } from './overlaps.ts';
 import { toldWork } from './told-work.ts';
@@ -128,8 +129,5 @@ function near({ box: a }: Prepared, { box: b }: Prepared, mm: number): boolean {
 }
 
 function tooMuch(): EngineError {
-  return new EngineError(
-    'order.too-much-work',
-    'The outlines of these pulls have too many edges side by side to be compared; simplify the largest drawings, or leave pulls out.',
-  );
+  return new EngineError('order.too-much-work', say.outlinesOfThesePulls);
 }

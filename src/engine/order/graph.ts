@@ -1,5 +1,6 @@
 import { defined, entryAt, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
+import { say } from '../words/en/order/order.ts';
 
 /** More pulls than this on one sheet is taken for a mistake. */
 const MAX_GRAPH_PULLS = 2000;
@@ -22,27 +23,27 @@ export interface Graph {
  */
 export function graphOf(pulls: number, overlaps: readonly (readonly [number, number])[]): Graph {
   if (!Number.isInteger(pulls) || pulls < 0 || pulls > MAX_GRAPH_PULLS) {
-    throw new EngineError('order.pulls', `The number of pulls is ${pulls}; give a whole number from 0 to ${MAX_GRAPH_PULLS}.`);
+    throw new EngineError('order.pulls', say.numberOfPullsIs(pulls, MAX_GRAPH_PULLS));
   }
   if (!Array.isArray(overlaps)) {
-    throw new EngineError('order.overlaps', 'The overlaps must be a list of pairs of pulls; give [] when there are none.');
+    throw new EngineError('order.overlaps', say.overlapsMustBeList);
   }
   const neighbours: number[][] = Array.from({ length: pulls }, () => []);
   const seen = new Set<number>();
   const edges: [number, number][] = [];
   overlaps.forEach((pair, index) => {
     const fail = (code: string, what: string): never => {
-      throw new EngineError(code, `Overlap ${index} is [${String(pair)}]; ${what}`, {
+      throw new EngineError(code, say.overlapIs(index, String(pair), what), {
         path: ['overlaps', index],
       });
     };
     const [p, q] = Array.isArray(pair) ? (pair as [number, number]) : [NaN, NaN];
     for (const end of [p, q]) {
       if (pair?.length !== 2 || !Number.isInteger(end) || end < 0 || end >= pulls) {
-        fail('order.range', `give two pulls by their numbers, 0 to ${pulls - 1}.`);
+        fail('order.range', say.giveTwoPullsBy(pulls - 1));
       }
     }
-    if (p === q) fail('order.loop', 'a pull cannot overlap itself: leave this pair out.');
+    if (p === q) fail('order.loop', say.pullCannotOverlapItself);
     const a = Math.min(p, q);
     const b = Math.max(p, q);
     if (seen.has(a * pulls + b)) return;

@@ -9,6 +9,7 @@ import { buildCellMap } from '../stack/cell-map.ts';
 import { placedSpans } from '../stack/screen-spans.ts';
 import type { Pull, Stack } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
+import { say } from '../words/en/order/order.ts';
 import { cellsOf, raiseSteps } from './cell-swaps.ts';
 import { Piles } from './pile-colours.ts';
 import { SwapDeltas } from './swap-delta.ts';
@@ -174,7 +175,7 @@ function* allOverlaps(stack: Stack, studio: Studio, { toleranceMm, minDeltaE }: 
 
 function checkTolerance(toleranceMm: number): void {
   if (toleranceMm >= 0 && toleranceMm < Infinity) return;
-  throw new EngineError('order.tolerance', `The overlap tolerance is ${toleranceMm} mm; give a length of 0 mm or more.`);
+  throw new EngineError('order.tolerance', say.overlapToleranceIsMm(toleranceMm));
 }
 
 /**
@@ -190,11 +191,10 @@ export function prepareStack(stack: Stack, studio: Studio): Prepared[] {
     if (outline === undefined) {
       const screen = screens.get(pull.screen);
       if (screen === undefined) {
-        throw new EngineError(
-          'stack.unknown-screen',
-          `Pull ${index + 1} uses the screen '${pull.screen}', which is not in the drawer; choose another screen or leave the pull out.`,
-          { path: ['pulls', index, 'screen'], details: { screen: pull.screen } },
-        );
+        throw new EngineError('stack.unknown-screen', say.pullUsesScreenWhich(index + 1, pull.screen), {
+          path: ['pulls', index, 'screen'],
+          details: { screen: pull.screen },
+        });
       }
       outline = screenRings(screen, shapes);
       rest.set(pull.screen, outline);
@@ -209,16 +209,16 @@ function checkInput(stack: Stack, studio: Studio): void {
     throw new EngineError('order.stack', 'The stack must have a list of pulls, first down first: { pulls }.', { path: ['pulls'] });
   }
   if (![studio?.shapes, studio?.screens, studio?.inks].every(Array.isArray) || !studio.paper) {
-    throw new EngineError('order.drawer', 'The drawer must have lists of shapes, screens and inks, and a paper.');
+    throw new EngineError('order.drawer', say.drawerMustHaveLists);
   }
   const { reflectance, widthMm, heightMm } = studio.paper;
   const lit = Array.from(reflectance ?? []).every((r) => within(REFLECTANCE, r));
   if (!lit || !(widthMm > 0 && widthMm < Infinity && heightMm > 0 && heightMm < Infinity)) {
-    throw new EngineError('order.drawer', `The paper must have a width and a height in mm, and reflectances of 0 to ${REFLECTANCE.most}.`);
+    throw new EngineError('order.drawer', say.paperMustHaveWidth(REFLECTANCE.most));
   }
   stack.pulls.forEach((pull: Pull | null, index) => {
     if (pull !== null && [pull?.dxMm, pull?.dyMm, pull?.turnDeg, pull?.strokes].every(Number.isFinite)) return;
-    throw new EngineError('order.stack', `Pull ${index + 1} of the stack must have finite numbers as offset, turn and strokes.`, {
+    throw new EngineError('order.stack', say.pullOfStackMust(index + 1), {
       path: ['pulls', index],
     });
   });
@@ -227,6 +227,6 @@ function checkInput(stack: Stack, studio: Studio): void {
 /** @throws EngineError 'order.min-delta-e' when it is no number of 0 or more */
 export function checkMinDeltaE(minDeltaE: number): void {
   if (!(minDeltaE >= 0 && minDeltaE < Infinity)) {
-    throw new EngineError('order.min-delta-e', `The ΔE under which a swap is free is ${minDeltaE}; give a number of 0 or more.`);
+    throw new EngineError('order.min-delta-e', say.deltaEUnderWhichSwap(minDeltaE));
   }
 }

@@ -9,6 +9,7 @@ import type { Ink } from '../ink/types.ts';
 import type { Screen } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
+import { say } from '../words/en/order/order.ts';
 
 /** In the place of a film number: bare paper. */
 export const PAPER = -1;
@@ -52,7 +53,7 @@ export class SwapDeltas {
     let id = this.ids.get(key);
     if (id === undefined) {
       id = this.films.length;
-      if (id === MAX_FILMS - 1) throw new RangeError(`more than ${MAX_FILMS - 1} films in one drawer`);
+      if (id === MAX_FILMS - 1) throw new RangeError(say.moreThanFilmsIn(MAX_FILMS - 1));
       this.films.push(laidFilm(ink, thickness, this.studio));
       this.ids.set(key, id);
     }
@@ -111,9 +112,5 @@ export class SwapDeltas {
 }
 
 function unknown(what: 'ink' | 'screen', id: string): EngineError {
-  return new EngineError(
-    `stack.unknown-${what}`,
-    `A pull uses the ${what} '${id}', which is not in the drawer; choose another ${what} or leave the pull out.`,
-    { details: { [what]: id } },
-  );
+  return new EngineError(`stack.unknown-${what}`, say.pullUsesWhichIs(what, id), { details: { [what]: id } });
 }

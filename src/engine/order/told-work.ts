@@ -3,6 +3,7 @@ import { cutText } from '../base/bounds.ts';
 import { EngineError } from '../base/error.ts';
 import type { Stack } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
+import { say } from '../words/en/order/order.ts';
 
 /**
  * Compares outlines of pulls; where that is too much work, says of which shapes.
@@ -14,12 +15,11 @@ export function toldWork<T>(pulls: readonly number[], stack: Stack, studio: Stud
     return work();
   } catch (error) {
     if (!(error instanceof EngineError && error.code === 'geometry.too-much-work')) throw error;
-    const names = pulls.map((pull) => shapeOf(pull, stack, studio)).join(' and ');
-    throw new EngineError(
-      'order.too-much-work',
-      `The outlines of ${names} have too many corners side by side, or cross too often to be compared; simplify ${pulls.length === 1 ? 'it' : 'one of them'}.`,
-      { path: ['pulls', entryAt(pulls, 0)], details: { pulls: [...pulls] } },
-    );
+    const names = pulls.map((pull) => shapeOf(pull, stack, studio)).join(say.and);
+    throw new EngineError('order.too-much-work', say.outlinesOfHaveToo(names, pulls.length), {
+      path: ['pulls', entryAt(pulls, 0)],
+      details: { pulls: [...pulls] },
+    });
   }
 }
 
@@ -32,5 +32,5 @@ function shapeOf(pull: number, { pulls }: Stack, { screens, shapes }: Studio): s
     const corners = placed.has(id) ? rings.reduce((sum, ring) => sum + ring.length / 2, 0) : -1;
     if (corners > most.corners) most = { name, corners };
   }
-  return `“${cutText(most.name)}” on screen ${screen?.number ?? '?'}`;
+  return say.onScreen(cutText(most.name), screen?.number ?? '?');
 }

@@ -1,5 +1,6 @@
 import { reread } from '../ink/characterise/reread.ts';
 import { USUAL_SURFACE, USUAL_TRAPPING } from '../ink/film/printing.ts';
+import { say } from '../words/en/project/project.ts';
 import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
 
 /** With nothing on the Bench a print is made of screens brought in alone: enough for layers. */
@@ -17,7 +18,7 @@ export function emptyProject(like: Project): Project {
   return {
     format: PROJECT_FORMAT,
     version: PROJECT_VERSION,
-    title: 'Untitled',
+    title: say.untitled,
     drawer: { ...like.drawer, inks, surface: { ...surface }, trapping: { ...trapping }, shapes: [], screens: [] },
     bench: [],
     explore: { ...like.explore, holds: [], bringIn: BRING_IN },

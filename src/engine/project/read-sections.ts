@@ -7,6 +7,7 @@ import { explainIssues } from '../recipe/explain.ts';
 import { checkHolder, checkPulls, doubles } from '../recipe/references.ts';
 import type { Pull } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
+import { say } from '../words/en/project/project.ts';
 import { checkEditions, checkProject, checkTarget } from './read.ts';
 import { projectSchema } from './schema.ts';
 import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
@@ -59,7 +60,7 @@ class SectionReader {
     const project: Project = {
       format: PROJECT_FORMAT,
       version: PROJECT_VERSION,
-      title: this.part(['title'], shape.title, 'Untitled'),
+      title: this.part(['title'], shape.title, say.untitled),
       drawer,
       bench,
       explore: {
@@ -126,7 +127,7 @@ class SectionReader {
     if (!Array.isArray(value)) {
       this.aside.push({
         code: 'project.field',
-        message: `${this.name}: ${path.join('.')} is no list; mend that field and read the file again.`,
+        message: say.isNoListMend(this.name, path.join('.')),
         where: path.join('.'),
       });
       return [];
@@ -162,7 +163,7 @@ class SectionReader {
     const paper = this.part(['drawer', 'paper'], shape.paper, fallback.paper);
     const strokeGain = this.part(['drawer', 'strokeGain'], shape.strokeGain, fallback.strokeGain);
     const none = { shapes: [], screens: [], inks: [] };
-    const file = `${this.name}, drawer`;
+    const file = say.drawer(this.name);
     const shapes = this.without(this.list(['drawer', 'shapes'], shape.shapes), 'shapes', (each) =>
       checkHolder({ ...none, shapes: each }, file),
     );
@@ -193,7 +194,7 @@ class SectionReader {
   private recipes(): Project['recipes'] {
     const read = this.list(['recipes'], projectSchema.shape.recipes);
     const sound = read.filter((recipe) => {
-      const name = `${this.name}, recipe ${cutText(recipe.title)}`;
+      const name = say.recipe(this.name, cutText(recipe.title));
       const [problem] = [...checkHolder(recipe, name), ...checkPulls(recipe.pulls, recipe, 'pulls', name)];
       if (problem !== undefined) this.aside.push(problem);
       return problem === undefined;

@@ -5,6 +5,7 @@ import { namedInks } from '../ink/target/target.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import { MOST_TOLD, readEnvelope, type ReadResult } from '../recipe/read.ts';
 import { checkHolder, checkPulls, doubles } from '../recipe/references.ts';
+import { say } from '../words/en/project/project.ts';
 import { projectSchema } from './schema.ts';
 import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
 
@@ -64,7 +65,7 @@ export function checkTarget({ target, drawer: studio }: Project, fileName: strin
   return [
     {
       code: 'project.target',
-      message: `${fileName}: target names the ink "${cutText(gone)}", which is not in drawer.inks; add that ink or take it off the target.`,
+      message: say.targetNamesInkWhich(fileName, cutText(gone)),
       where: 'target',
     },
   ];
@@ -80,7 +81,7 @@ export function checkEditions({ editions = [], recipes }: Project, fileName: str
       return [
         {
           code: 'project.edition',
-          message: `${fileName}: ${where} names "${cutText(recipe)}", which is not among the recipes of the file; add it or take the edition out.`,
+          message: say.namesWhichIsNot(fileName, where, cutText(recipe)),
           where,
         },
       ];
@@ -92,7 +93,7 @@ export function checkEditions({ editions = [], recipes }: Project, fileName: str
     return [
       {
         code: 'project.edition',
-        message: `${fileName}: ${where} is "${cutText(recipe)}", which an edition before it already is of; take one of the two out.`,
+        message: say.isWhichEditionBefore(fileName, where, cutText(recipe)),
         where,
       },
     ];

@@ -16,6 +16,7 @@ import {
   shapeSchema,
   strokeGainSchema,
 } from '../recipe/schema.ts';
+import { say } from '../words/en/project/project.ts';
 import { exploreSchema } from './explore-schema.ts';
 import { MOST_PINS, PROJECT_FORMAT, PROJECT_VERSION } from './types.ts';
 
@@ -62,7 +63,7 @@ const targetSchema = z
     inks: z
       .array(id)
       .max(MOST_ENTRIES)
-      .refine((ids) => new Set(ids).size === ids.length, 'each ink once'),
+      .refine((ids) => new Set(ids).size === ids.length, say.eachInkOnce),
     squares: z
       .array(
         z.object({

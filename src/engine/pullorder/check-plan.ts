@@ -1,5 +1,6 @@
 import { entryAt, num } from '../base/at.ts';
 import type { Problem } from '../base/error.ts';
+import { say } from '../words/en/pullorder/pullorder.ts';
 import type { PlanProblem, PullPlan } from './types.ts';
 
 /**
@@ -29,20 +30,20 @@ export function checkPlan(problem: PlanProblem, plan: PullPlan): Problem[] {
     if (previous?.screen !== setUp.screen) mounts++;
     else if (previous.offset !== setUp.offset) registerMoves++;
     if (previous?.ink !== setUp.ink) inkChanges++;
-    if (setUp.pulls.length === 0) fault('plan.empty', where, 'prints nothing; leave it out.');
+    if (setUp.pulls.length === 0) fault('plan.empty', where, say.printsNothingLeaveIt);
     for (const [s, p] of setUp.pulls) {
       const pull = problem.sheets[s]?.pulls[p];
       if (!pull) {
-        fault('plan.unknown', where, `sheet ${s + 1} has no pull ${p + 1}.`);
+        fault('plan.unknown', where, say.sheetHasNoPull(s + 1, p + 1));
         continue;
       }
       if (pull.screen !== setUp.screen || pull.ink !== setUp.ink || (pull.offset ?? '') !== setUp.offset) {
-        fault('plan.kind', where, `pull ${p + 1} of sheet ${s + 1} is of another screen, ink or offset.`);
+        fault('plan.kind', where, say.pullOfSheetIs(p + 1, s + 1));
       }
-      if (num(entryAt(printedIn, s), p) >= 0) fault('plan.twice', where, `pull ${p + 1} of sheet ${s + 1} was printed before.`);
+      if (num(entryAt(printedIn, s), p) >= 0) fault('plan.twice', where, say.pullOfSheetWas(p + 1, s + 1));
       for (const a of entryAt(entryAt(before, s), p)) {
         const at = num(entryAt(printedIn, s), a);
-        if (at < 0 || at === i) fault('plan.order', where, `pull ${p + 1} of sheet ${s + 1} must wait for pull ${a + 1}.`);
+        if (at < 0 || at === i) fault('plan.order', where, say.pullOfSheetMust(p + 1, s + 1, a + 1));
       }
       entryAt(printedIn, s)[p] = i;
     }
@@ -51,21 +52,21 @@ export function checkPlan(problem: PlanProblem, plan: PullPlan): Problem[] {
     sheet.pulls.forEach((pull, p) => {
       const where = `sheet ${s + 1}, pull ${p + 1}`;
       const at = num(entryAt(printedIn, s), p);
-      if (at < 0) return fault('plan.missing', where, 'is never printed.');
+      if (at < 0) return fault('plan.missing', where, say.isNeverPrinted);
       const since = Math.max(-1, ...entryAt(entryAt(before, s), p).map((a) => num(entryAt(printedIn, s), a)));
       for (let i = since + 1; i < at; i++) {
         const setUp = entryAt(plan.setUps, i);
         if (setUp.screen === pull.screen && setUp.ink === pull.ink && setUp.offset === (pull.offset ?? '')) {
-          return fault('plan.waits', where, `could have been printed in set-up ${i + 1}, but waits until ${at + 1}.`);
+          return fault('plan.waits', where, say.couldHaveBeenPrinted(i + 1, at + 1));
         }
       }
     });
   });
   const counts = { mounts, inkChanges, registerMoves };
   for (const key of ['mounts', 'inkChanges', 'registerMoves'] as const) {
-    if (plan[key] !== counts[key]) fault('plan.count', 'plan', `${key} is ${plan[key]}, counted ${counts[key]}.`);
+    if (plan[key] !== counts[key]) fault('plan.count', 'plan', say.isCounted(key, plan[key], counts[key]));
   }
-  if (plan.bound.setUps > plan.setUps.length) fault('plan.bound', 'plan', 'the bound on set-ups is above the plan.');
-  if (plan.bound.mounts > mounts) fault('plan.bound', 'plan', 'the bound on mounts is above the plan.');
+  if (plan.bound.setUps > plan.setUps.length) fault('plan.bound', 'plan', say.boundOnSetUps);
+  if (plan.bound.mounts > mounts) fault('plan.bound', 'plan', say.boundOnMountsIs);
   return problems;
 }

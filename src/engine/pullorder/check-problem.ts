@@ -1,4 +1,5 @@
 import { EngineError } from '../base/error.ts';
+import { say } from '../words/en/pullorder/pullorder.ts';
 import { MAX_PULLS_A_SHEET } from './model.ts';
 import type { PlanProblem } from './types.ts';
 
@@ -12,9 +13,9 @@ const MAX_SHEETS = 100_000;
  */
 export function checkProblem(problem: PlanProblem): void {
   const sheets: unknown = (problem as { sheets?: unknown } | null | undefined)?.sheets;
-  if (!Array.isArray(sheets)) throw input('The problem must have a list of sheets.', ['sheets']);
+  if (!Array.isArray(sheets)) throw input(say.problemMustHaveList, ['sheets']);
   if (sheets.length > MAX_SHEETS) {
-    throw new EngineError('pullorder.too-large', `The visit has ${sheets.length} sheets, more than ${MAX_SHEETS}: plan it in parts.`, {
+    throw new EngineError('pullorder.too-large', say.visitHasSheetsMore(sheets.length, MAX_SHEETS), {
       path: ['sheets'],
     });
   }
@@ -24,17 +25,17 @@ export function checkProblem(problem: PlanProblem): void {
 function checkSheet(sheet: unknown, s: number): void {
   const { pulls, overlaps } = (sheet ?? {}) as { pulls?: unknown; overlaps?: unknown };
   const where = `Sheet ${s + 1}`;
-  if (!Array.isArray(pulls)) throw input(`${where} must have a list of pulls.`, ['sheets', s, 'pulls']);
-  if (!Array.isArray(overlaps)) throw input(`${where} must have a list of overlaps.`, ['sheets', s, 'overlaps']);
+  if (!Array.isArray(pulls)) throw input(say.mustHaveListOf(where), ['sheets', s, 'pulls']);
+  if (!Array.isArray(overlaps)) throw input(say.mustHaveListOfOverlaps(where), ['sheets', s, 'overlaps']);
   if (pulls.length > MAX_PULLS_A_SHEET) {
-    throw new EngineError('pullorder.too-large', `${where} has ${pulls.length} pulls, more than ${MAX_PULLS_A_SHEET}: split its stack.`, {
+    throw new EngineError('pullorder.too-large', say.hasPullsMoreThan(where, pulls.length, MAX_PULLS_A_SHEET), {
       path: ['sheets', s, 'pulls'],
     });
   }
   pulls.forEach((pull: unknown, p) => {
     const { screen, ink, offset } = (pull ?? {}) as Record<string, unknown>;
     const ok = typeof screen === 'string' && typeof ink === 'string' && (offset === undefined || typeof offset === 'string');
-    if (!ok) throw input(`${where}, pull ${p + 1} must name its screen, ink and (or not) offset as text.`, ['sheets', s, 'pulls', p]);
+    if (!ok) throw input(say.pullMustNameIts(where, p + 1), ['sheets', s, 'pulls', p]);
   });
   overlaps.forEach((pair: unknown, i) => {
     const [a, b] = Array.isArray(pair) && pair.length === 2 ? (pair as unknown[]) : [];
@@ -43,7 +44,7 @@ function checkSheet(sheet: unknown, s: number): void {
     if (!ok) {
       throw new EngineError(
         'pullorder.overlap',
-        `${where}, overlap ${i + 1} is [${String(a)}, ${String(b)}]: give two positions, the earlier first, from 0 to ${pulls.length - 1}.`,
+        say.overlapIsGiveTwo({ where, i: i + 1, a: String(a), b: String(b), pulls: pulls.length - 1 }),
         { path: ['sheets', s, 'overlaps', i] },
       );
     }

@@ -1,5 +1,6 @@
 import { defined, entryAt, i32, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
+import { say } from '../words/en/pullorder/pullorder.ts';
 import type { PlanProblem } from './types.ts';
 
 /*
@@ -236,12 +237,12 @@ export function compile(problem: PlanProblem): Compiled {
     });
     const text = `${letters.join(',')}|${sheet.overlaps.join(';')}`;
     if (bySheetText.has(text)) continue;
-    if (bySheetText.size >= MAX_DISTINCT_SHEETS) throw tooLarge(`more than ${MAX_DISTINCT_SHEETS} different sheets`);
+    if (bySheetText.size >= MAX_DISTINCT_SHEETS) throw tooLarge(say.moreThanDifferentSheets(MAX_DISTINCT_SHEETS));
     bySheetText.set(text, { letters, preds: closePreds(letters.length, sheet.overlaps) });
   }
   const orders = distinctOrders([...bySheetText.values()]);
   const pulls = orders.reduce((sum, order) => sum + order.letters.length, 0);
-  if (pulls > MAX_DISTINCT_PULLS) throw tooLarge(`${pulls} pulls on different sheets, more than ${MAX_DISTINCT_PULLS}`);
+  if (pulls > MAX_DISTINCT_PULLS) throw tooLarge(say.pullsOnDifferentSheets(pulls, MAX_DISTINCT_PULLS));
   const number = (texts: string[]): Int32Array => {
     const ids = new Map<string, number>();
     return Int32Array.from(texts, (text) => {
@@ -268,5 +269,5 @@ export function compile(problem: PlanProblem): Compiled {
 }
 
 function tooLarge(found: string): EngineError {
-  return new EngineError('pullorder.too-large', `The pull order has ${found}: plan fewer recipes at a time, or print more sheets of each.`);
+  return new EngineError('pullorder.too-large', say.pullOrderHasPlan(found));
 }

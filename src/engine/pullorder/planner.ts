@@ -1,6 +1,7 @@
 import { defined } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { randomFrom } from '../base/random.ts';
+import { say } from '../words/en/pullorder/pullorder.ts';
 import { checkProblem } from './check-problem.ts';
 import { compile, type Meter } from './model.ts';
 import { printerOf } from './print-word.ts';
@@ -89,12 +90,12 @@ export function createPlanner(problem: PlanProblem, options: PlannerOptions): Pl
 export function planPulls(problem: PlanProblem, options: PlanOptions): PullPlan {
   const { budgetMs, seed, now, onProgress, shouldStop } = (options ?? {}) as PlanOptions;
   if (!(typeof budgetMs === 'number' && budgetMs >= 0 && budgetMs < Infinity)) {
-    throw new EngineError('pullorder.budget', `The time to plan in is ${String(budgetMs)} ms: give a number, 0 or more.`, {
+    throw new EngineError('pullorder.budget', say.timeToPlanIn(String(budgetMs)), {
       path: ['budgetMs'],
     });
   }
   if (typeof seed !== 'string' && typeof seed !== 'number') {
-    throw new EngineError('pullorder.seed', `The seed is ${String(seed)}: give a number or a text.`, { path: ['seed'] });
+    throw new EngineError('pullorder.seed', say.seedIsGiveNumber(String(seed)), { path: ['seed'] });
   }
   const started = now?.() ?? 0;
   const planner = createPlanner(problem, { seed, units: budgetMs * UNITS_PER_MS });

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { cutText } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
+import { say } from '../words/en/recipe/recipe.ts';
 
 const MAX_SHOWN = 40;
 
@@ -11,7 +12,7 @@ export function fieldName(path: readonly PropertyKey[]): string {
     if (typeof key === 'number') name += `[${key}]`;
     else name += name === '' ? String(key) : `.${String(key)}`;
   }
-  return name === '' ? 'the file' : name;
+  return name === '' ? say.theFile : name;
 }
 
 /** The value at a path, as a user would recognise it; `nothing` when there is none. */
@@ -24,7 +25,7 @@ function found(root: unknown, path: readonly PropertyKey[]): string {
   if (value === undefined) return 'nothing';
   if (value === null) return 'null';
   if (typeof value === 'number') return String(value);
-  const text = Array.isArray(value) ? `a list of ${value.length}` : typeof value === 'object' ? 'an object' : JSON.stringify(value);
+  const text = Array.isArray(value) ? say.listOf(value.length) : typeof value === 'object' ? say.anObject : JSON.stringify(value);
   return text.length > MAX_SHOWN ? `${text.slice(0, MAX_SHOWN)}…` : text;
 }
 
@@ -32,22 +33,22 @@ function wanted(issue: z.core.$ZodIssue): string {
   switch (issue.code) {
     case 'too_small':
       return issue.origin === 'array'
-        ? `at least ${issue.minimum} entries`
+        ? say.atLeastEntries(issue.minimum)
         : issue.origin === 'string'
-          ? 'some text'
+          ? say.someText
           : issue.inclusive
-            ? `${issue.minimum} or more`
-            : `more than ${issue.minimum}`;
+            ? say.orMore(issue.minimum)
+            : say.moreThan(issue.minimum);
     case 'too_big':
       return issue.origin === 'array'
-        ? `at most ${issue.maximum} entries`
+        ? say.atMostEntries(issue.maximum)
         : issue.origin === 'string'
-          ? `at most ${issue.maximum} signs long`
-          : `${issue.maximum} or less`;
+          ? say.atMostSignsLong(issue.maximum)
+          : say.orLess(issue.maximum);
     case 'invalid_type':
-      return issue.expected === 'int' ? 'a whole number' : `${/^[aeiou]/u.test(issue.expected) ? 'an' : 'a'} ${issue.expected}`;
+      return issue.expected === 'int' ? say.wholeNumber : say.an(/^[aeiou]/u.test(issue.expected), issue.expected);
     case 'invalid_value':
-      return issue.values.map((value) => JSON.stringify(value)).join(' or ');
+      return issue.values.map((value) => JSON.stringify(value)).join(say.or);
     default:
       return issue.message;
   }
@@ -67,7 +68,7 @@ export function explainIssues(issues: readonly z.core.$ZodIssue[], root: unknown
   return [
     {
       code: `${codePrefix}.field`,
-      message: `${fileName}: ${cutText(where)} is ${found(root, issue.path)}, but must be ${wanted(issue)}; mend that field and read the file again.`,
+      message: say.isButMustBe(fileName, cutText(where), found(root, issue.path), wanted(issue)),
       where,
     },
   ];

@@ -1,5 +1,7 @@
 import { defined, entryAt } from '../base/at.ts';
 import type { DerivedKind } from '../explore/types.ts';
+import { say } from '../words/en/recipe/recipe.ts';
+import { capital } from '../words/language.ts';
 
 /** Generations of parents that are kept; those before are of no use to anyone. */
 export const MOST_GENERATIONS = 8;
@@ -25,20 +27,20 @@ export function cutLineage(lineage: PrintLineage, generations = MOST_GENERATIONS
 
 /** What a print is called within a sentence: 'no. 12 of wall “tide-3”', 'no. 2 of the prints near no. 12 of wall “tide-3”'. */
 export function printName({ seed, index, way, parents }: PrintLineage): string {
-  const number = `no. ${index + 1}`;
-  if (way === undefined) return `${number} of wall “${seed}”`;
-  if (parents === undefined || parents.length === 0) return `${number} of a wall found from earlier prints`;
+  const number = say.no(index + 1);
+  if (way === undefined) return say.ofWall(number, seed);
+  if (parents === undefined || parents.length === 0) return say.ofWallFoundFrom(number);
   switch (way) {
     case 'nearer':
-      return `${number} of the prints near ${printName(entryAt(parents, 0))}`;
+      return say.ofPrintsNear(number, printName(entryAt(parents, 0)));
     case 'away':
-      return `${number} of the prints unlike ${printName(entryAt(parents, 0))}`;
+      return say.ofPrintsUnlike(number, printName(entryAt(parents, 0)));
     case 'between':
-      return `${number} on the way from ${pairName(parents, 'to')}`;
+      return say.onWayFrom(number, pairName(parents, say.to));
     case 'cross':
-      return `${number} of the crosses of ${pairName(parents, 'and')}`;
+      return say.ofCrossesOf(number, pairName(parents, say.and));
     case 'taste':
-      return `${number} of the prints found by your choices from ${pairName(parents, 'and')}`;
+      return say.ofPrintsFoundBy(number, pairName(parents, say.and));
   }
 }
 
@@ -48,34 +50,34 @@ export function lineageSentence(lineage: PrintLineage): string {
   if (way === undefined || parents === undefined || parents.length === 0) return `${capital(printName(lineage))}.`;
   switch (way) {
     case 'nearer':
-      return `Nearer to ${printName(entryAt(parents, 0))}.`;
+      return say.nearerTo(printName(entryAt(parents, 0)));
     case 'away':
-      return `Away from ${printName(entryAt(parents, 0))}.`;
+      return say.awayFrom(printName(entryAt(parents, 0)));
     case 'between':
-      return `On the way from ${pairName(parents, 'to')}.`;
+      return say.onWayFromPairName(pairName(parents, say.to));
     case 'cross':
-      return `A cross of ${pairName(parents, 'and')}.`;
+      return say.crossOf(pairName(parents, say.and));
     case 'taste':
-      return `Found by your choices from ${pairName(parents, 'and')}.`;
+      return say.foundByYourChoices(pairName(parents, say.and));
   }
 }
 
 /** What a kept print is called until it gets a title: short, without the names of walls before its own. */
 export function printTitle({ seed, index, way, parents }: PrintLineage): string {
-  const print = `Print ${index + 1}`;
-  if (way === undefined || parents === undefined) return `${print} of “${seed}”`;
-  const [first, second = first] = parents.map((parent) => `no. ${parent.index + 1}`);
+  const print = say.print(index + 1);
+  if (way === undefined || parents === undefined) return say.of(print, seed);
+  const [first, second = first] = parents.map((parent) => say.no(parent.index + 1));
   switch (way) {
     case 'nearer':
-      return `${print} near ${first}`;
+      return say.near(print, first ?? '');
     case 'away':
-      return `${print} unlike ${first}`;
+      return say.unlike(print, first ?? '');
     case 'between':
-      return `${print} between ${first} and ${second}`;
+      return say.betweenAnd(print, first ?? '', second ?? '');
     case 'cross':
       return `${print}, ${first} × ${second}`;
     case 'taste':
-      return `${print} by choice, of ${parents.length === 1 ? first : `${first} and ${second}`}`;
+      return say.byChoiceOf(print, (parents.length === 1 ? first : say.andFirst(first ?? '', second ?? '')) ?? '');
   }
 }
 
@@ -84,11 +86,7 @@ export function pairName([first, second]: readonly PrintLineage[], word: string)
   const one = defined(first);
   if (second === undefined) return printName(one);
   if (one.seed !== second.seed) return `${printName(one)} ${word} ${printName(second)}`;
-  const number = `no. ${one.index + 1} ${word}`;
+  const number = say.noIndex(one.index + 1, word);
   // Of a wall found by choices each print comes from others.
-  return second.way === 'taste' ? `${number} no. ${second.index + 1} of prints found by your choices` : `${number} ${printName(second)}`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  return second.way === 'taste' ? say.noOfPrintsFound(number, second.index + 1) : `${number} ${printName(second)}`;
 }

@@ -1,5 +1,6 @@
 import { cutName, cutText, sizeFault } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
+import { say } from '../words/en/recipe/recipe.ts';
 import { explainIssues } from './explain.ts';
 import { checkHolder, checkPulls } from './references.ts';
 import { recipeSchema } from './schema.ts';
@@ -35,38 +36,25 @@ export function readEnvelope(
     value: null,
     problems: [{ code, message: `${cutName(fileName)}: ${message}`, where }],
   });
-  if (typeof text !== 'string')
-    return refuse(`${what}.json`, `the file is not text; choose a ${what} file that was saved here.`, 'the file');
-  if (text.trim() === '') return refuse(`${what}.empty`, `the file is empty; choose a ${what} file that was saved here.`, 'the file');
+  if (typeof text !== 'string') return refuse(`${what}.json`, say.fileIsNotText(what), say.theFile);
+  if (text.trim() === '') return refuse(`${what}.empty`, say.fileIsEmptyChoose(what), say.theFile);
   if (text.length > MAX_DOCUMENT_CHARS) {
-    return refuse(
-      `${what}.huge`,
-      `the file has ${text.length} characters, over the ${MAX_DOCUMENT_CHARS} that a ${what} may have; simplify its shapes.`,
-      'the file',
-    );
+    return refuse(`${what}.huge`, say.fileHasCharactersOver(text.length, MAX_DOCUMENT_CHARS, what), say.theFile);
   }
   let raw: unknown;
   try {
     raw = JSON.parse(text);
   } catch {
-    return refuse(
-      `${what}.json`,
-      `the file is not whole JSON; it may be cut off or of another kind, so export the ${what} again.`,
-      'the file',
-    );
+    return refuse(`${what}.json`, say.fileIsNotWhole(what), say.theFile);
   }
   const tooMuch = sizeFault(raw);
-  if (tooMuch !== null) return refuse(`${what}.huge`, `the file ${tooMuch}, so this is no ${what}; choose another file.`, 'the file');
+  if (tooMuch !== null) return refuse(`${what}.huge`, say.fileSoThisIs(tooMuch, what), say.theFile);
   if (typeof raw !== 'object' || raw === null || !('format' in raw) || raw.format !== format) {
-    return refuse(`${what}.format`, `the field "format" is not "${format}", so this is no ${what}; choose another file.`, 'format');
+    return refuse(`${what}.format`, say.fieldFormatIsNot(format, what), 'format');
   }
   const version = 'version' in raw ? raw.version : undefined;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1 || version > latest) {
-    return refuse(
-      `${what}.version`,
-      `the field "version" is ${cutText(JSON.stringify(version) ?? 'missing')}, but this program reads 1 to ${latest}; open it with a newer program or export it again.`,
-      'version',
-    );
+    return refuse(`${what}.version`, say.fieldVersionIsBut(cutText(JSON.stringify(version) ?? 'missing'), latest), 'version');
   }
   return { value: { version, raw }, problems: [] };
 }

@@ -3,6 +3,7 @@ import type { Problem } from '../base/error.ts';
 import type { Ink } from '../ink/types.ts';
 import type { Screen, Shape } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';
+import { say } from '../words/en/recipe/recipe.ts';
 
 interface Holder {
   shapes: readonly Shape[];
@@ -18,7 +19,7 @@ export function doubles(fileName: string, list: string, ids: readonly string[]):
       return [
         {
           code: 'reference.double',
-          message: `${fileName}: ${list}[${i}].id is "${cutText(id)}", which an entry before it already has; give each its own id.`,
+          message: say.idIsWhichEntry(fileName, list, i, cutText(id)),
           where: `${list}[${i}].id`,
         },
       ];
@@ -31,7 +32,7 @@ export function doubles(fileName: string, list: string, ids: readonly string[]):
 function unknown(fileName: string, where: string, id: string, list: string): Problem {
   return {
     code: 'reference.unknown',
-    message: `${fileName}: ${where} names "${cutText(id)}", which is not among the ${list} of the file; add it or name another.`,
+    message: say.namesWhichIsNot(fileName, where, cutText(id), list),
     where,
   };
 }
@@ -74,7 +75,7 @@ function checkMixes(inks: readonly Ink[], fileName: string): Problem[] {
       else if (stock.mix !== undefined) {
         problems.push({
           code: 'reference.mix-of-mix',
-          message: `${fileName}: ${where} names "${cutText(part.ink)}", which is itself a mix; name the stock inks that it is mixed from.`,
+          message: say.namesWhichIsItself(fileName, where, cutText(part.ink)),
           where,
         });
       }

@@ -1,4 +1,5 @@
 import { EngineError } from '../base/error.ts';
+import { say } from '../words/en/recipe/recipe.ts';
 import type { Recipe } from './types.ts';
 
 type Derived = Pick<Recipe, 'id' | 'title' | 'parent'>;
@@ -24,7 +25,7 @@ export interface RelatedRecipes {
 export function relatedRecipes(recipes: readonly Derived[]): RelatedRecipes[] {
   const known = new Map<string, Derived>();
   for (const recipe of recipes) {
-    if (typeof recipe?.id !== 'string') throw new EngineError('recipe.id', 'A recipe has no id; give each one a text of its own.');
+    if (typeof recipe?.id !== 'string') throw new EngineError('recipe.id', say.recipeHasNoId);
     if (!known.has(recipe.id)) known.set(recipe.id, recipe);
   }
   const roots = new Map<string, string>();

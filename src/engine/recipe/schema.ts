@@ -30,6 +30,7 @@ import {
   TURN_DEG,
 } from '../base/limits.ts';
 import { INK_BASES } from '../ink/types.ts';
+import { say } from '../words/en/recipe/recipe.ts';
 import { MOST_GENERATIONS, type PrintLineage } from './lineage.ts';
 import { MOST_LABELS, MOST_SIGNS_OF_LABEL } from './types.ts';
 
@@ -50,7 +51,7 @@ const outline = z
   .array(numberIn(PLACE_MM))
   .min(6)
   .max(2 * MOST_CORNERS)
-  .refine((ring) => ring.length % 2 === 0, 'an x and a y for each corner');
+  .refine((ring) => ring.length % 2 === 0, say.xAndYFor);
 
 /** A shape of the drawer. */
 export const shapeSchema = z.object({
@@ -72,7 +73,7 @@ export const meshSchema = z
     statedOpenArea: z.number().positive().max(0.99).optional(),
     statedVolumeCm3PerM2: z.number().positive().max(999).optional(),
   })
-  .refine((mesh) => mesh.threadsPerCm * mesh.threadUm < 10_000, 'a mesh whose threads leave an opening: fewer or thinner threads');
+  .refine((mesh) => mesh.threadsPerCm * mesh.threadUm < 10_000, say.meshWhoseThreadsLeave);
 
 /** A screen with the shapes placed on it. */
 export const screenSchema = z.object({
@@ -115,7 +116,7 @@ export const inkSchema = z.object({
   measurements: z
     .array(
       z.object({
-        date: z.string().regex(/^(\d{4}-\d{2}-\d{2})?$/, 'a date as 2026-03-14'),
+        date: z.string().regex(/^(\d{4}-\d{2}-\d{2})?$/, say.dateAs202603),
         overWhite: labSchema,
         overBlack: labSchema,
         kx: bands(1e6),
@@ -147,12 +148,12 @@ export const paperSchema = z
     }),
     reflectance: bands(REFLECTANCE.most).refine(
       (reflectance) => Math.max(...reflectance) >= PAPER_TOP.least,
-      `a paper that gives back at least ${PAPER_TOP.least * 100} % of some light`,
+      say.paperThatGivesBack(PAPER_TOP.least * 100),
     ),
   })
   .refine(
     ({ widthMm, heightMm }) => Math.max(widthMm, heightMm) <= PAPER_PROPORTION * Math.min(widthMm, heightMm),
-    `a paper whose long side is at most ${PAPER_PROPORTION} times the short one`,
+    say.paperWhoseLongSide(PAPER_PROPORTION),
   );
 
 /** One pull of a stack. */

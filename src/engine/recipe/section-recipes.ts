@@ -12,6 +12,7 @@ import { outerBox, type Section, sectionsOf, type SheetCuts } from '../output/fi
 import { screenOutline, screenRings, type ScreenOffset } from '../shapes/place/placed.ts';
 import type { Screen, Shape } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';
+import { say } from '../words/en/recipe/recipe.ts';
 import type { Recipe } from './types.ts';
 
 /** Pulls farther apart than this have stencils of their own, so that no film reaches far beyond its section, mm. */
@@ -52,13 +53,13 @@ interface Laid {
 export function sectionRecipes(recipe: Recipe, cuts: SheetCuts, idOf: (section: number) => string): Recipe[] {
   const sections = sectionsOf(recipe.paper, cuts);
   if (sections.length === 1) {
-    throw new EngineError('section.one', 'Without a cut the print is one section; say where to cut it, in mm from its left or top.');
+    throw new EngineError('section.one', say.withoutCutPrintIs);
   }
   const long = sections.find(({ box }) => Math.max(box.widthMm, box.heightMm) > PAPER_PROPORTION * Math.min(box.widthMm, box.heightMm));
   if (long !== undefined) {
     throw new EngineError(
       'section.long',
-      `Section ${long.number} would be ${roundTo(long.box.widthMm, 1)} × ${roundTo(long.box.heightMm, 1)} mm, more than ${PAPER_PROPORTION} times as long as wide; cut it the other way too.`,
+      say.sectionWouldBeMm(long.number, roundTo(long.box.widthMm, 1), roundTo(long.box.heightMm, 1), PAPER_PROPORTION),
     );
   }
   const laid = laysOf(recipe);
@@ -118,7 +119,7 @@ function sectionRecipe(
   return {
     ...rest,
     id,
-    title: cutText(`${recipe.title}, section ${section.number} of ${of}`, LONGEST_NAME),
+    title: cutText(say.sectionOf(recipe.title, section.number, of), LONGEST_NAME),
     note: cutText([placeWords(section, recipe), recipe.note].filter((part) => part !== '').join('\n'), LONGEST_NOTE),
     seed: '',
     index: -1,
@@ -175,8 +176,8 @@ function stencilOf(
 ): { screen: Screen; shape: Shape } {
   const id = `section-${section.number}-stencil-${at}`;
   const { xMm, yMm, widthMm, heightMm } = shapeBounds(shape.rings);
-  const turned = base.turnDeg === 0 ? '' : `, turned ${roundTo(base.turnDeg, 1)}°`;
-  const name = cutText(`${screen.name}${turned}, section ${section.number}`, LONGEST_NAME);
+  const turned = base.turnDeg === 0 ? '' : say.turned(roundTo(base.turnDeg, 1));
+  const name = cutText(say.section(screen.name, turned, section.number), LONGEST_NAME);
   return {
     shape: { id, name, ...shape },
     screen: {
@@ -191,8 +192,8 @@ function stencilOf(
 
 function placeWords({ box, words }: Section, { title }: Recipe): string {
   const [x, y] = [roundTo(box.xMm, 1), roundTo(box.yMm, 1)];
-  const place = `${x} to ${roundTo(box.xMm + box.widthMm, 1)} mm from its left and ${y} to ${roundTo(box.yMm + box.heightMm, 1)} mm from its top`;
-  return `Cut of “${cutText(title)}”, ${words}: ${place}.`;
+  const place = say.toMmFromIts(x, roundTo(box.xMm + box.widthMm, 1), y, roundTo(box.yMm + box.heightMm, 1));
+  return say.cutOf(cutText(title), words, place);
 }
 
 /** The paper of a section; where all of it lies in the margin of the whole, as printable as any. */

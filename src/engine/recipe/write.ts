@@ -2,6 +2,7 @@ import { EngineError } from '../base/error.ts';
 import { printingOf } from '../ink/film/printing.ts';
 import type { Pull } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
+import { say } from '../words/en/recipe/recipe.ts';
 import { cutLineage, type PrintLineage } from './lineage.ts';
 import { RECIPE_FORMAT, RECIPE_VERSION, type Recipe } from './types.ts';
 
@@ -20,7 +21,7 @@ function named<T extends { id: string }>(all: readonly T[], wanted: ReadonlySet<
   const found = all.filter((entry) => wanted.has(entry.id));
   if (found.length < wanted.size) {
     const missing = [...wanted].find((id) => !all.some((entry) => entry.id === id));
-    throw new EngineError('recipe.missing', `The stack names "${missing}", which is not among the ${list} of the drawer; add it first.`);
+    throw new EngineError('recipe.missing', say.stackNamesWhichIs(missing ?? '', list));
   }
   return found;
 }
@@ -32,7 +33,7 @@ function named<T extends { id: string }>(all: readonly T[], wanted: ReadonlySet<
  * @throws EngineError 'recipe.missing' when a pull names what the studio lacks, 'recipe.empty' without pulls
  */
 export function recipeOf(pulls: readonly Pull[], studio: Studio, head: RecipeHead): Recipe {
-  if (pulls.length === 0) throw new EngineError('recipe.empty', 'A recipe needs at least one pull; add a screen to the stack first.');
+  if (pulls.length === 0) throw new EngineError('recipe.empty', say.recipeNeedsAtLeast);
   const screens = named(studio.screens, new Set(pulls.map((pull) => pull.screen)), 'screens');
   const printed = named(studio.inks, new Set(pulls.map((pull) => pull.ink)), 'inks');
   const inks = named(studio.inks, new Set(printed.flatMap((ink) => [ink.id, ...(ink.mix ?? []).map((part) => part.ink)])), 'inks');

@@ -1,6 +1,7 @@
 import { entryAt, f64, i32, u32 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { RowSpans } from '../geometry/row-crossings.ts';
+import { say } from '../words/en/stack/stack.ts';
 import { roomForCells, roomForRuns } from './map-limits.ts';
 import { RowEvents } from './row-events.ts';
 import type { CellMap, RowGrid } from './types.ts';
@@ -72,10 +73,7 @@ export class CellMapBuilder {
   build(placed: readonly PlacedSpans[], grid: RowGrid): CellMap {
     const { widthMm, heightMm, rows } = grid;
     if (!(widthMm > 0 && widthMm < Infinity && heightMm > 0 && heightMm < Infinity) || !(rows >= 1) || !Number.isInteger(rows)) {
-      throw new EngineError(
-        'stack.bad-grid',
-        `A cell map needs a sheet of some size and a whole number of rows; got ${widthMm} × ${heightMm} mm in ${rows} rows.`,
-      );
+      throw new EngineError('stack.bad-grid', say.cellMapNeedsSheet(widthMm, heightMm, rows));
     }
     const map = this.map;
     map.widthMm = widthMm;

@@ -1,4 +1,5 @@
 import { f64, i32, u32 } from '../base/at.ts';
+import { say } from '../words/en/stack/stack.ts';
 import type { CellMap } from './types.ts';
 
 /** A map as a small grid of cell numbers, for drawing by look-up. */
@@ -21,7 +22,7 @@ const MAX_RASTER = 65_535;
  */
 export function rasterCells(map: CellMap, columns: number): CellRaster {
   if (!(columns >= 1) || columns * map.rows > MAX_RASTER) {
-    throw new RangeError(`a raster of ${columns} × ${map.rows} cells is over ${MAX_RASTER}`);
+    throw new RangeError(say.rasterOfCellsIs(columns, map.rows, MAX_RASTER));
   }
   const indexes = new Uint16Array(columns * map.rows);
   const numberOf = new Int32Array(map.cells).fill(-1);

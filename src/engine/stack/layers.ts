@@ -8,6 +8,7 @@ import type { Ink } from '../ink/types.ts';
 import type { Mesh } from '../shapes/types.ts';
 import type { Studio } from '../studio/studio.ts';
 import { unknownInk, unknownScreen } from '../studio/unknown-screen.ts';
+import { say } from '../words/en/stack/stack.ts';
 import { findBits } from './placement.ts';
 import type { Pull, Stack } from './types.ts';
 
@@ -97,9 +98,5 @@ function inkFilm(ink: Ink, thickness: number, { surface, trapping }: Printing): 
 }
 
 function notInMap(pull: Pull, index: number): EngineError {
-  return new EngineError(
-    'stack.not-in-map',
-    `Pull ${index + 1} ('${pull.id}') does not lie in the cell map as it lies in the stack; build the map again.`,
-    { path: ['pulls', index] },
-  );
+  return new EngineError('stack.not-in-map', say.pullDoesNotLie(index + 1, pull.id), { path: ['pulls', index] });
 }

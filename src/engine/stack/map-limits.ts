@@ -1,5 +1,6 @@
 import { EngineError } from '../base/error.ts';
 import type { RowSpans } from '../geometry/row-crossings.ts';
+import { say } from '../words/en/stack/stack.ts';
 
 /** Edges that the pulls of one map may have on all its rows: some 800 MB with the runs between them and a copy. */
 const MOST_EDGES = 24_000_000;
@@ -20,11 +21,7 @@ const GROWTH = 2;
 export function edgesWith(edges: number, { xMm }: RowSpans, pull: number, screen: number | undefined): number {
   const all = edges + xMm.length;
   if (all <= MOST_EDGES) return all;
-  throw new EngineError(
-    'stack.too-many-edges',
-    `The pulls up to pull ${pull + 1}, with screen ${screen ?? '?'}, have more than ${MOST_EDGES / 1e6} million edges side by side on the sheet; leave pulls out, or use shapes with fewer and larger parts.`,
-    { path: ['pulls', pull] },
-  );
+  throw new EngineError('stack.too-many-edges', say.pullsUpToPull(pull + 1, screen ?? '?', MOST_EDGES / 1e6), { path: ['pulls', pull] });
 }
 
 /** Room for at least so many runs. @param wanted at most MOST_RUNS where `edgesWith` has counted */
@@ -39,9 +36,5 @@ export function roomForRuns(wanted: number): number {
  */
 export function roomForCells(had: number): number {
   if (had < MOST_CELLS) return Math.min(had * GROWTH, MOST_CELLS);
-  throw new EngineError(
-    'stack.too-many-cells',
-    `The pulls part the sheet into more than ${MOST_CELLS / 1000} thousand kinds of overprint; leave pulls out, or use shapes with fewer and larger parts.`,
-    { path: ['pulls'] },
-  );
+  throw new EngineError('stack.too-many-cells', say.pullsPartSheetInto(MOST_CELLS / 1000), { path: ['pulls'] });
 }

@@ -1,6 +1,7 @@
 import { f64, u32, u8 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { encodeSrgb8 } from '../colour/encode.ts';
+import { say } from '../words/en/stack/stack.ts';
 import type { CellColours } from './appearance.ts';
 import type { CellMap } from './types.ts';
 
@@ -27,7 +28,7 @@ export function paintThumbnail<Pixels extends Uint8ClampedArray | Uint32Array>(
 ): Pixels {
   const pixels = out instanceof Uint32Array ? out : wordsOf(out);
   if (!(widthPx >= 1) || !Number.isInteger(widthPx) || pixels.length < widthPx * map.rows) {
-    throw new EngineError('stack.bad-picture', `A picture of ${widthPx} × ${map.rows} pixels does not fit into ${pixels.length} pixels.`);
+    throw new EngineError('stack.bad-picture', say.pictureOfPixelsDoes(widthPx, map.rows, pixels.length));
   }
   paintRows(map, colours, widthPx, pixels);
   return out;
@@ -83,7 +84,7 @@ function packBlend(r: number, g: number, b: number): number {
 
 function wordsOf(bytes: Uint8ClampedArray): Uint32Array {
   if (bytes.byteOffset % 4 !== 0) {
-    throw new EngineError('stack.bad-picture', 'A picture must begin on a four-byte boundary.');
+    throw new EngineError('stack.bad-picture', say.pictureMustBeginOn);
   }
   return new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.byteLength >> 2);
 }

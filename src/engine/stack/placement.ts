@@ -1,5 +1,6 @@
 import { entryAt } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
+import { say } from '../words/en/stack/stack.ts';
 import type { Pull, Stack } from './types.ts';
 
 /** Whether two pulls print the same area: the same screen at the same offset. */
@@ -43,7 +44,7 @@ export function placementKey(stack: Stack): string {
 export function checkOffset(pull: Pull, index: number): void {
   for (const field of ['dxMm', 'dyMm', 'turnDeg'] as const) {
     if (!Number.isFinite(pull[field])) {
-      throw new EngineError('stack.bad-offset', `Pull ${index + 1} has ${field} = ${pull[field]}; an offset needs a finite number.`, {
+      throw new EngineError('stack.bad-offset', say.pullHasOffsetNeeds(index + 1, field, pull[field]), {
         path: ['pulls', index, field],
       });
     }

@@ -2,6 +2,7 @@ import { defined } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { Box } from '../geometry/types.ts';
 import type { Studio } from '../studio/studio.ts';
+import { say } from '../words/en/stack/stack.ts';
 import { colourCells, createCellColours } from './appearance.ts';
 import type { CellColours } from './appearance.ts';
 import { CellMapBuilder } from './cell-map.ts';
@@ -98,9 +99,9 @@ function checkView(view: View): void {
   if (!sizes || !place || !extent || !least || view.widthPx * view.heightPx > MAX_PIXELS) {
     throw new EngineError(
       'stack.bad-view',
-      `A view needs a part of the sheet with some size and up to ${MAX_PIXELS} whole pixels; got ` +
-        `${view.widthMm} × ${view.heightMm} mm at (${view.xMm}, ${view.yMm}) as ${view.widthPx} × ` +
-        `${view.heightPx} pixels with ${subRows} rows each.`,
+      say.viewNeedsPartOf(MAX_PIXELS) +
+        say.mmAtAs({ widthMm: view.widthMm, heightMm: view.heightMm, xMm: view.xMm, yMm: view.yMm, widthPx: view.widthPx }) +
+        say.pixelsWithRowsEach(view.heightPx, subRows),
     );
   }
 }

@@ -8,6 +8,7 @@ import { buildCellMap } from '../stack/cell-map.ts';
 import { stackLayers } from '../stack/layers.ts';
 import { placedSpans } from '../stack/screen-spans.ts';
 import type { Pull } from '../stack/types.ts';
+import { say } from '../words/en/visit/visit.ts';
 
 /** Rows that a sheet is compared in: fine enough to rank choices by. */
 const ROWS = 120;
@@ -44,7 +45,7 @@ function at(labs: Float64Array, cell: number): Lab {
  */
 export function recipeWithout(recipe: Recipe, gone: readonly string[], id: string): Recipe {
   const left = recipe.screens.filter((screen) => gone.includes(screen.id)).map(({ number }) => number);
-  const names = left.length < 2 ? `${left[0]}` : `${left.slice(0, -1).join(', ')} and ${left.at(-1)}`;
+  const names = left.length < 2 ? `${left[0]}` : say.and(left.slice(0, -1).join(', '), left.at(-1) ?? '');
   const pulls = recipe.pulls.filter((pull) => !gone.includes(pull.screen));
   const screens = recipe.screens.filter((each) => pulls.some((pull) => pull.screen === each.id));
   const printed = recipe.inks.filter((ink) => pulls.some((pull) => pull.ink === ink.id));
@@ -53,7 +54,7 @@ export function recipeWithout(recipe: Recipe, gone: readonly string[], id: strin
   return {
     ...recipe,
     id,
-    title: `${recipe.title}, without ${names}`,
+    title: say.without(recipe.title, names),
     seed: '',
     index: -1,
     pulls,

@@ -3,6 +3,7 @@ import { EngineError } from '../base/error.ts';
 import { MOST_SHEETS } from '../base/limits.ts';
 import type { PlanProblem, PlanPull, PlanSheet } from '../pullorder/types.ts';
 import type { Recipe } from '../recipe/types.ts';
+import { say } from '../words/en/visit/visit.ts';
 import { Lays } from './problem/lays.ts';
 import { type MeasuredPairs, PairMemory } from './problem/pair-memory.ts';
 import { registerRecipes, type Registry } from './registry.ts';
@@ -126,17 +127,14 @@ function sheetCount({ sheets, overs = 0, proofs = 0, numbered }: VisitRunInput):
 
 function checkCounts(used: readonly VisitRunInput[]): void {
   const count = used.reduce((sum, run) => sum + sheetCount(run), 0);
-  if (count === 0) throw new EngineError('visit.empty', 'Nothing is to be printed yet; choose a recipe and how many sheets of it.');
+  if (count === 0) throw new EngineError('visit.empty', say.nothingIsToBe);
   const whole = (value: number | undefined): boolean => value === undefined || (Number.isInteger(value) && value >= 0);
   for (const { sheets, overs, proofs, recipe } of used) {
     if (whole(sheets) && whole(overs) && whole(proofs)) continue;
-    throw new EngineError('visit.sheets', `A number of sheets, overs or proofs of ${recipe.title} is not whole; give whole sheets.`);
+    throw new EngineError('visit.sheets', say.numberOfSheetsOvers(recipe.title));
   }
   if (count > MOST_SHEETS) {
-    throw new EngineError(
-      'visit.sheets',
-      `${count} sheets are more than the ${MOST_SHEETS} that one visit can hold; split them over visits.`,
-    );
+    throw new EngineError('visit.sheets', say.sheetsAreMoreThan(count, MOST_SHEETS));
   }
 }
 

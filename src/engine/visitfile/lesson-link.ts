@@ -4,6 +4,7 @@ import { packedLessonSchema } from '../lesson/packed-schema.ts';
 import { unpackLesson } from '../lesson/unpack-lesson.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import type { ReadResult } from '../recipe/read.ts';
+import { say } from '../words/en/visitfile/visitfile.ts';
 import { LESSON_FRAGMENT } from './fragments.ts';
 import { packFragment, unpackFragment } from './packed-fragment.ts';
 
@@ -40,14 +41,14 @@ export function lessonLink(given: GivenLesson, mostSigns: number): LessonLink | 
  */
 export function readLessonFragment(fragment: string): ReadResult<GivenLesson> {
   const found = unpackFragment(LESSON_FRAGMENT, fragment, MOST_BYTES);
-  if ('fault' in found) return refused(found.fault === 'none' ? 'holds no lesson' : 'is cut off or was changed');
+  if ('fault' in found) return refused(found.fault === 'none' ? say.holdsNoLesson : say.isCutOffOr);
   const parsed = packedLessonSchema.safeParse(found.raw);
-  if (!parsed.success) return { value: null, problems: explainIssues(parsed.error.issues, found.raw, 'The address', 'link') };
+  if (!parsed.success) return { value: null, problems: explainIssues(parsed.error.issues, found.raw, say.theAddress, 'link') };
   const value = unpackLesson(parsed.data);
-  return value === null ? refused('holds a lesson that cannot be printed') : { value, problems: [] };
+  return value === null ? refused(say.holdsLessonThatCannot) : { value, problems: [] };
 }
 
 function refused(sentence: string): { value: null; problems: Problem[] } {
-  const message = `This address ${sentence}; open the link again, or have a new one made.`;
+  const message = say.thisAddressOpenLink(sentence);
   return { value: null, problems: [{ code: 'link.bad', message, where: 'the address' }] };
 }

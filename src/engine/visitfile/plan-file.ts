@@ -6,6 +6,7 @@ import { MOST_TOLD, readEnvelope, type ReadResult } from '../recipe/read.ts';
 import { checkHolder, checkPulls } from '../recipe/references.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { PressPlan, VisitInput } from '../visit/visit.ts';
+import { say } from '../words/en/visitfile/visitfile.ts';
 import { PLAN_FORMAT, PLAN_VERSION, planFileSchema } from './plan-schema.ts';
 
 /** A pull order, what it was made from, and the recipes by the index that it uses. */
@@ -73,7 +74,7 @@ function beyond(at: number, count: number, where: string, fileName: string): Pro
   return [
     {
       code: 'plan.index',
-      message: `${fileName}: ${where} is ${at}, but there are ${count}; save the visit again where it was made.`,
+      message: say.isButThereAre(fileName, where, at, count),
       where,
     },
   ];
@@ -86,29 +87,25 @@ function checkOrder(plan: PressPlan, recipes: readonly Recipe[], fileName: strin
     ...plan.sheets.flatMap(({ recipe }, i) => beyond(recipe, plan.recipes.length, `plan.sheets[${i}].recipe`, fileName)),
   ];
   const refuse = (message: string, where: string): void => {
-    problems.push({ code: 'plan.order', message: `${fileName}: ${message}; save the visit again where it was made.`, where });
+    problems.push({ code: 'plan.order', message: say.saveVisitAgainWhere(fileName, message), where });
   };
-  if (plan.times.length !== plan.cards.length)
-    refuse(`plan.times has ${plan.times.length} entries for ${plan.cards.length} set-ups`, 'plan.times');
+  if (plan.times.length !== plan.cards.length) refuse(say.planTimesHasEntries(plan.times.length, plan.cards.length), 'plan.times');
   const recipeOf = new Map(plan.sheets.map(({ number, recipe }) => [number, recipe]));
   for (const [c, card] of plan.cards.entries()) {
     const number = (plan.setUpsBefore ?? 0) + c + 1;
-    if (card.number !== number) refuse(`plan.cards[${c}].number is ${card.number}, not ${number}`, `plan.cards[${c}].number`);
+    if (card.number !== number) refuse(say.planCardsNumberIs(c, card.number, number), `plan.cards[${c}].number`);
     for (const [s, { recipe, prints, sheets }] of card.states.entries()) {
       const where = `plan.cards[${c}].states[${s}]`;
       const pulls = recipes[recipe]?.pulls.length ?? 0;
-      if (recipe >= plan.recipes.length || prints.some((at) => at >= pulls))
-        refuse(`${where} names a recipe or pull that is not there`, where);
-      if (sheets.some((sheet) => recipeOf.get(sheet) !== recipe)) refuse(`${where} names a sheet that its recipe does not have`, where);
+      if (recipe >= plan.recipes.length || prints.some((at) => at >= pulls)) refuse(say.namesRecipeOrPull(where), where);
+      if (sheets.some((sheet) => recipeOf.get(sheet) !== recipe)) refuse(say.namesSheetThatIts(where), where);
     }
     const { test } = card;
     if (test !== undefined && (recipeOf.get(test.sheet) !== test.recipe || test.at >= (recipes[test.recipe]?.pulls.length ?? 0)))
-      refuse(`plan.cards[${c}].test names a sheet or pull that is not there`, `plan.cards[${c}].test`);
-    if (card.sheets.some((sheet) => !recipeOf.has(sheet)))
-      refuse(`plan.cards[${c}].sheets names a sheet that is not there`, `plan.cards[${c}].sheets`);
+      refuse(say.planCardsTestNames(c), `plan.cards[${c}].test`);
+    if (card.sheets.some((sheet) => !recipeOf.has(sheet))) refuse(say.planCardsSheetsNames(c), `plan.cards[${c}].sheets`);
   }
   for (const [p, part] of plan.parts.entries())
-    if (part.setUp >= plan.cards.length)
-      refuse(`plan.parts[${p}].setUp is ${part.setUp}, but there are ${plan.cards.length} set-ups`, `plan.parts[${p}]`);
+    if (part.setUp >= plan.cards.length) refuse(say.planPartsSetUpIs(p, part.setUp, plan.cards.length), `plan.parts[${p}]`);
   return problems;
 }

@@ -2,13 +2,14 @@ import { z } from 'zod';
 import type { Problem } from '../base/error.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import type { ReadResult } from '../recipe/read.ts';
+import { say } from '../words/en/visitfile/visitfile.ts';
 import { SET_UP_FRAGMENT } from './fragments.ts';
 import { packFragment, unpackFragment } from './packed-fragment.ts';
 
 /** Bytes of a link unpacked: a set-up with five hundred sheets has some three thousand. */
 const MOST_BYTES = 20_000;
 const text = z.string().max(2000);
-const hex = z.string().regex(/^#[0-9a-f]{6}$/u, 'a colour such as #a63c20');
+const hex = z.string().regex(/^#[0-9a-f]{6}$/u, say.colourSuchAsA63c20);
 
 /** A set-up as it stands in an address. */
 export const setUpSchema = z.object({
@@ -47,15 +48,13 @@ export function setUpFragment(setUp: SetUpOnPhone): string {
 export function readSetUpFragment(fragment: string): ReadResult<SetUpOnPhone> {
   const refuse = (sentence: string): { value: null; problems: Problem[] } => ({
     value: null,
-    problems: [
-      { code: 'link.bad', message: `This address ${sentence}; scan the code again, or have a new one made.`, where: 'the address' },
-    ],
+    problems: [{ code: 'link.bad', message: say.thisAddressScanCode(sentence), where: 'the address' }],
   });
   const found = unpackFragment(SET_UP_FRAGMENT, fragment, MOST_BYTES);
-  if ('fault' in found) return refuse(found.fault === 'none' ? 'holds no set-up' : 'is cut off or was changed');
+  if ('fault' in found) return refuse(found.fault === 'none' ? say.holdsNoSetUp : say.isCutOffOr);
   const { raw } = found;
   const parsed = setUpSchema.safeParse(raw);
   return parsed.success
     ? { value: parsed.data, problems: [] }
-    : { value: null, problems: explainIssues(parsed.error.issues, raw, 'The address', 'link') };
+    : { value: null, problems: explainIssues(parsed.error.issues, raw, say.theAddress, 'link') };
 }

@@ -6,6 +6,7 @@ import type { LogEvent, VisitHead, VisitLog } from '../log/types.ts';
 import { readProject } from '../project/read.ts';
 import type { Project } from '../project/types.ts';
 import type { ReadResult } from '../recipe/read.ts';
+import { say } from '../words/en/visitfile/visitfile.ts';
 import { drawings } from './carried/drawings.ts';
 import { isZip } from './is-zip.ts';
 import { readPlan, type VisitPlan, writePlan } from './plan-file.ts';
@@ -57,20 +58,14 @@ export function readVisit(bytes: Uint8Array, fileName: string): ReadResult<Visit
   // Room for the part that is named behind it.
   const named = (part: string): string => `${cutText(fileName, 80)}, ${part}`;
   const [projectText, planText, logText] = [text(PROJECT), text(PLAN), text(LOG)];
-  if (projectText === null)
-    return refused(
-      fileName,
-      'visit.part',
-      `there is no ${PROJECT} in it, so this is no visit; choose a file that was saved here as a visit`,
-    );
+  if (projectText === null) return refused(fileName, 'visit.part', say.thereIsNoIn(PROJECT));
   const project = readProject(projectText, named(PROJECT));
   if (project.value === null) return project;
   const made = planText === null ? null : readPlan(planText, named(PLAN));
   if (made?.value === null) return made;
   const log = logText === null ? null : readLog(logText, named(LOG));
   if (log?.value === null) return log;
-  if (made !== null && log === null)
-    return refused(fileName, 'visit.part', `there is a ${PLAN} but no ${LOG} in it; save the visit again where it was made`);
+  if (made !== null && log === null) return refused(fileName, 'visit.part', say.thereIsButNo(PLAN, LOG));
   return { value: { project: project.value, made: made?.value ?? null, log: log?.value ?? null }, problems: [] };
 }
 
@@ -79,19 +74,13 @@ export function readAnyLog(bytes: Uint8Array, fileName: string): ReadResult<Visi
   if (!isZip(bytes)) return readLog(strFromU8(bytes), fileName);
   const read = readVisit(bytes, fileName);
   if (read.value === null) return read;
-  if (read.value.log === null)
-    return refused(fileName, 'visit.part', 'there is no log in it; choose a visit in which something was planned');
+  if (read.value.log === null) return refused(fileName, 'visit.part', say.thereIsNoLog);
   return { value: read.value.log, problems: [] };
 }
 
 function partsOf(bytes: Uint8Array, fileName: string): ReadResult<Unzipped> {
-  if (!isZip(bytes)) return refused(fileName, 'visit.zip', 'this is no zip; choose a file that was saved here as a visit');
-  if (bytes.length > MOST_PACKED)
-    return refused(
-      fileName,
-      'visit.huge',
-      `the file has ${bytes.length} bytes, over the ${MOST_PACKED} that a visit may have; choose another file`,
-    );
+  if (!isZip(bytes)) return refused(fileName, 'visit.zip', say.thisIsNoZip);
+  if (bytes.length > MOST_PACKED) return refused(fileName, 'visit.huge', say.fileHasBytesOver(bytes.length, MOST_PACKED));
   let fault: Problem | null = null;
   const known = new Set<string>();
   try {
@@ -107,7 +96,7 @@ function partsOf(bytes: Uint8Array, fileName: string): ReadResult<Unzipped> {
     });
     return fault === null ? { value: parts, problems: [] } : { value: null, problems: [fault] };
   } catch {
-    return refused(fileName, 'visit.zip', 'the zip is cut off or damaged; save the visit again, or copy the file anew');
+    return refused(fileName, 'visit.zip', say.zipIsCutOff);
   }
 }
 
@@ -116,14 +105,13 @@ function partFault(
   { name, size, originalSize }: Pick<UnzipFileInfo, 'name' | 'size' | 'originalSize'>,
   known: ReadonlySet<string>,
 ): { code: string; sentence: string } | null {
-  if (known.has(name)) return { code: 'visit.zip', sentence: `${name} is in the zip twice; save the visit again` };
+  if (known.has(name)) return { code: 'visit.zip', sentence: say.isInZipTwice(name) };
   if (originalSize > MOST_UNPACKED)
     return {
       code: 'visit.huge',
-      sentence: `${name} has ${originalSize} bytes unpacked, over the ${MOST_UNPACKED} that it may have; choose another file`,
+      sentence: say.hasBytesUnpackedOver(name, originalSize, MOST_UNPACKED),
     };
-  if (originalSize > MOST_RATIO * size + 1)
-    return { code: 'visit.zip', sentence: `${name} is larger than its packed bytes can hold; save the visit again, or copy the file anew` };
+  if (originalSize > MOST_RATIO * size + 1) return { code: 'visit.zip', sentence: say.isLargerThanIts(name) };
   return null;
 }
 

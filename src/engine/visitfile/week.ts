@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { LONGEST_NAME } from '../base/limits.ts';
 import { explainIssues } from '../recipe/explain.ts';
+import { say } from '../words/en/visitfile/visitfile.ts';
 import type { DatedVisit } from './calendar.ts';
 
 /** Visits that one press is given to; more are refused. */
@@ -63,13 +64,12 @@ export interface ReadWeek {
 export function readWeek(kept: unknown): ReadWeek {
   if (kept === undefined || kept === null) return { week: EMPTY_WEEK, bad: [], sentence: null };
   const { own, others } = (typeof kept === 'object' ? kept : {}) as { own?: unknown; others?: unknown };
-  if (!Array.isArray(others))
-    return { week: EMPTY_WEEK, bad: [kept], sentence: 'The week on this press: others is no list of visits; add their files again.' };
+  if (!Array.isArray(others)) return { week: EMPTY_WEEK, bad: [kept], sentence: say.weekOnThisPress };
   const week: Week = { own: null, others: [] };
   const read: ReadWeek = { week, bad: [], sentence: null };
   const refuse = (value: unknown, where: string, issues: z.core.$ZodIssue[]): void => {
     read.bad.push(value);
-    read.sentence ??= explainIssues(issues, value, `The week on this press, ${where}`, 'week')[0]?.message ?? null;
+    read.sentence ??= explainIssues(issues, value, say.weekOnThisPressWhere(where), 'week')[0]?.message ?? null;
   };
   const parsed = ownSchema.safeParse(own ?? null);
   if (parsed.success) week.own = parsed.data;

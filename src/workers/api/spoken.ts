@@ -1,4 +1,4 @@
-import { type Language, speakIn } from '../../engine/base/language.ts';
+import { type Language, speakIn } from '../../engine/words/language.ts';
 
 /** The language that a page speaks, as it tells a worker that it has begun; nothing is told of English. */
 export interface Spoken {

@@ -1,5 +1,5 @@
 import * as Comlink from 'comlink';
-import { language } from '../../engine/base/language.ts';
+import { language } from '../../engine/words/language.ts';
 import type { Served } from '../api/serve.ts';
 import type { Spoken } from '../api/spoken.ts';
 import type { Seated } from './desk.ts';

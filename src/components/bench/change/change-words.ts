@@ -1,8 +1,8 @@
 import { entryAt } from '../../../engine/base/at.ts';
-import { capital } from '../../../engine/base/language.ts';
 import type { Passed, StackChange } from '../../../engine/stack/edit/stack-change.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { capital } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/bench/change.ts';
 import { noOffset, offsetWords } from '../../words/offset-words.ts';
 import { listed } from '../../words/plan-words.ts';

@@ -1,8 +1,8 @@
 import { entryAt } from '../../../engine/base/at.ts';
-import { capital } from '../../../engine/base/language.ts';
 import { roundTo } from '../../../engine/base/units.ts';
 import { WIDEST_TRAP_MM } from '../../../engine/order/gap-cover.ts';
 import type { Gap } from '../../../engine/order/gaps.ts';
+import { capital } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/bench/look.ts';
 import { listed } from '../../words/plan-words.ts';
 import type { OtherStack } from '../picture/compare-with.ts';

@@ -1,13 +1,13 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
-import { numberLocale } from '../../../engine/base/language.ts';
 import type { VeilOptions, VeilProposal } from '../../../engine/explore/veil/veil-types.ts';
 import { demoStocks } from '../../../engine/ink/demo/demo-stocks.ts';
 import { baseOf } from '../../../engine/ink/mix/mix.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { numberLocale } from '../../../engine/words/language.ts';
 import type { VeilFind, VeilProgress } from '../../../workers/api/wall-api.ts';
 import '../../ui/print/picture-view.ts';
 import { engineFor } from '../../../workers/client/client.ts';

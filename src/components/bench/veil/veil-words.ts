@@ -1,7 +1,7 @@
 import { defined } from '../../../engine/base/at.ts';
-import { fixed } from '../../../engine/base/language.ts';
 import type { VeilProposal } from '../../../engine/explore/veil/veil-types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/bench/veil.ts';
 
 /** How much softer a print is, by the share of its contrast of edges that goes, 0–1. */

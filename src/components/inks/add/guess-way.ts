@@ -1,7 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { EngineError } from '../../../engine/base/error.ts';
-import { fixed } from '../../../engine/base/language.ts';
 import { roundTo } from '../../../engine/base/units.ts';
 import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
 import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts';
@@ -12,6 +11,7 @@ import { offeredColour } from '../../../engine/ink/characterise/nearest-colours.
 import { type GroundChoice, groundsOf, usualGrounds } from '../../../engine/ink/characterise/own-grounds.ts';
 import type { Lab } from '../../../engine/ink/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 import './colour-field.ts';

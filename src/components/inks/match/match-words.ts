@@ -1,5 +1,5 @@
-import { fixed } from '../../../engine/base/language.ts';
 import type { MatchAnswer } from '../../../engine/ink/mix/match.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/inks/match.ts';
 
 /** One line of a mix to weigh. */

@@ -1,13 +1,13 @@
 import { css, html, LitElement, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { entryAt, num } from '../../../engine/base/at.ts';
-import { fixed } from '../../../engine/base/language.ts';
 import { WAVELENGTHS_NM } from '../../../engine/colour/weights.ts';
 import { stackReflectance } from '../../../engine/ink/film/film.ts';
 import { nearestInk, type OverprintGrid } from '../../../engine/ink/film/overprint.ts';
 import type { Printing } from '../../../engine/ink/film/printing.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { labWords } from '../../ui/words.ts';
 import { say } from '../../words/en/inks/overprint.ts';

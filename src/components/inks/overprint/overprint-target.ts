@@ -1,10 +1,10 @@
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import { fixed } from '../../../engine/base/language.ts';
 import { printingOf } from '../../../engine/ink/film/printing.ts';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
 import { layOutTarget, LEAST_SIDE_MM, type PageName, PAGES } from '../../../engine/ink/target/target-layout.ts';
 import { type Target, targetOf, withInk } from '../../../engine/ink/target/target.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../target/target-few.ts';

@@ -1,6 +1,6 @@
 import { entryAt } from '../../../engine/base/at.ts';
-import { fixed } from '../../../engine/base/language.ts';
 import type { Overprint } from '../../../engine/ink/film/overprint.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/inks/overprint.ts';
 import { withinWords } from '../../words/error-words.ts';
 

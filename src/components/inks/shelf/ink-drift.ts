@@ -1,6 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { fixed } from '../../../engine/base/language.ts';
 import { CARD, type Grounds } from '../../../engine/ink/characterise/card.ts';
 import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
 import { reread } from '../../../engine/ink/characterise/reread.ts';
@@ -9,6 +8,7 @@ import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import type { DriftFigures } from '../../../workers/api/ink-api.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import { engineFor } from '../../../workers/client/client.ts';

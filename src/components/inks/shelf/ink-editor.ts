@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { fixed } from '../../../engine/base/language.ts';
 import { DENSITY_G_PER_CM3, DRY_MINUTES, STACK_MINUTES } from '../../../engine/base/limits.ts';
 import { roundTo } from '../../../engine/base/units.ts';
 import { CARD } from '../../../engine/ink/characterise/card.ts';
@@ -9,9 +8,10 @@ import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
 import { meshName } from '../../../engine/ink/film/mesh-choices.ts';
 import type { Mesh } from '../../../engine/ink/film/mesh.ts';
 import { mixesOf } from '../../../engine/ink/mix/remix.ts';
+import type { Ink } from '../../../engine/ink/types.ts';
 import '../../ui/kit/fold.ts';
 import '../../ui/kit/number-field.ts';
-import type { Ink } from '../../../engine/ink/types.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { StoreElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';

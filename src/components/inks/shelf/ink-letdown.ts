@@ -1,6 +1,5 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { fixed } from '../../../engine/base/language.ts';
 import { roundedLab } from '../../../engine/colour/lab.ts';
 import { freeName } from '../../../engine/ink/characterise/ink-draft.ts';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
@@ -8,6 +7,7 @@ import { swatchOf, swatchReflectance } from '../../../engine/ink/film/swatch.ts'
 import { letdownFor, type Letdown } from '../../../engine/ink/mix/letdown.ts';
 import { baseOf, letDown } from '../../../engine/ink/mix/mix.ts';
 import type { Ink, Lab } from '../../../engine/ink/types.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import '../../ui/kit/number-field.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';

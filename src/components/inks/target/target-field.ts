@@ -1,11 +1,11 @@
 import { html, nothing } from 'lit';
-import { fixed } from '../../../engine/base/language.ts';
 import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import type { Reading } from '../../../engine/ink/target/target.ts';
 import { readingText } from '../../../engine/ink/target/typed-colour.ts';
 import type { Misread } from '../../../engine/ink/target/typed-readings.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/inks/target.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 

@@ -1,11 +1,11 @@
 import { css, html, nothing } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
-import { fixed } from '../../../engine/base/language.ts';
 import type { StackSquare, TargetFit } from '../../../engine/ink/fit/fit-target.ts';
 import { filmsName } from '../../../engine/ink/target/few-squares.ts';
 import { stacksOf, targetOf } from '../../../engine/ink/target/target.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import { RoomElement } from '../../store-element.ts';
 import '../../ui/kit/fold.ts';

@@ -1,9 +1,9 @@
 import { html, svg } from 'lit';
-import { fixed } from '../../../engine/base/language.ts';
 import type { Printing } from '../../../engine/ink/film/printing.ts';
 import { expectedSwatch } from '../../../engine/ink/target/expected-swatch.ts';
 import { layOutTarget, type PageName, ROOM_MM, type TargetLayout } from '../../../engine/ink/target/target-layout.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/inks/target.ts';
 
 /** What a target is printed from. */

@@ -1,4 +1,4 @@
-import { dayLocale } from '../../../engine/base/language.ts';
+import { dayLocale } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/keep/copies.ts';
 import { type CopyState, NO_COPY } from './copy-due.ts';
 

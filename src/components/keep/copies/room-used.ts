@@ -1,4 +1,4 @@
-import { fixed } from '../../../engine/base/language.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/keep/copies.ts';
 
 const UNITS = [say.bytes, 'kB', 'MB', 'GB', 'TB'];

@@ -1,7 +1,7 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { fixed } from '../../../engine/base/language.ts';
 import { LESSON_AREA_MM2 } from '../../../engine/base/limits.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { say } from '../../words/en/lesson/board.ts';
 

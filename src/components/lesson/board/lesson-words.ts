@@ -1,8 +1,8 @@
-import { fixed, numberLocale } from '../../../engine/base/language.ts';
 import type { PairOrder, PairReason } from '../../../engine/order/groups/pair-reasons.ts';
 import type { DifferentPlace } from '../../../engine/order/groups/where-different.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { fixed, numberLocale } from '../../../engine/words/language.ts';
 import type { LessonResult } from '../../../workers/api/picture-api.ts';
 import { say } from '../../words/en/lesson/board.ts';
 import type { LessonQuestion } from './lesson-run.ts';

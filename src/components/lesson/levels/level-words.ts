@@ -1,7 +1,7 @@
-import { capital, numberLocale } from '../../../engine/base/language.ts';
 import { type GoalVerdict, MADE_OVERPRINT_MM2, SOFTER_SHARE } from '../../../engine/lesson/check-goal.ts';
 import type { GoalKind } from '../../../engine/lesson/goal-kinds.ts';
 import type { LessonSheet } from '../../../engine/lesson/lesson-sheet.ts';
+import { capital, numberLocale } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/lesson/levels.ts';
 
 /** What a level is called, and what is to be done. */

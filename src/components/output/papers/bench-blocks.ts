@@ -1,9 +1,9 @@
 import { entryAt } from '../../../engine/base/at.ts';
-import { capital } from '../../../engine/base/language.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { type SetUpInk, setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import { capital } from '../../../engine/words/language.ts';
 import { dryFrom, waitWords } from '../../words/drying-words.ts';
 import { say } from '../../words/en/output/papers.ts';
 import { instructionWords, noOffset, offsetLines, offsetShort, turnNote } from '../../words/offset-words.ts';

@@ -1,5 +1,4 @@
 import { entryAt } from '../../../engine/base/at.ts';
-import { capital } from '../../../engine/base/language.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { settingFor, type SettingNoted } from '../../../engine/log/settings.ts';
@@ -7,6 +6,7 @@ import { tickGroups } from '../../../engine/log/ticks/ticks.ts';
 import { setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
 import { isSplit, type SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import { extraUse } from '../../../engine/visit/sheet-columns.ts';
+import { capital } from '../../../engine/words/language.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
 import { edgeNotes } from '../../words/edge-notes.ts';
 import { dayOf } from '../../words/edition-words.ts';

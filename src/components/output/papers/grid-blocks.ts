@@ -1,9 +1,9 @@
 import { entryAt, num } from '../../../engine/base/at.ts';
-import { capital } from '../../../engine/base/language.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { extraUse, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { capital } from '../../../engine/words/language.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { say } from '../../words/en/output/papers.ts';
 import { noOffset, offsetShort, offsetWords } from '../../words/offset-words.ts';

@@ -1,9 +1,9 @@
-import { fixed } from '../../../engine/base/language.ts';
 import type { FrameState } from '../../../engine/explore/prepare/frames.ts';
 import { meshKey } from '../../../engine/ink/film/mesh.ts';
 import { type CutRow, cutList, type StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
 import { emulsionMl, EMULSION_ML_PER_M2, EXPOSURE_STEPS, FRAME_MARGIN_MM, framesOf } from '../../../engine/visit/stencils/frames.ts';
 import { stencilsOf, type Stencil } from '../../../engine/visit/stencils/stencil-list.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { CAUTIONS_BY_TOPIC, CAUTIONS_DEFER } from '../../words/cautions.ts';
 import { say } from '../../words/en/output/papers.ts';
 import { TURNED_OVER, TURNED_OVER_NOTE } from '../../words/film-words.ts';

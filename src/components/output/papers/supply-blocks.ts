@@ -1,10 +1,10 @@
 import { entryAt } from '../../../engine/base/at.ts';
-import { fixed } from '../../../engine/base/language.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
 import { paperToCut } from '../../../engine/visit/paper-needs.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/output/papers.ts';
 import { gramsText, recipeLetter } from '../../words/plan-words.ts';
 import { GRAMS_NOTE, inkSplit, leftBehindWords, OVERS_NOTE, TEST_SHEET_NOTE, testSheetName } from '../../words/supply-words.ts';

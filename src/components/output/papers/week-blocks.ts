@@ -1,6 +1,6 @@
 import { entryAt } from '../../../engine/base/at.ts';
-import { dayLocale } from '../../../engine/base/language.ts';
 import { type CalendarEntry, calendarOf, type DatedVisit, daysOf } from '../../../engine/visitfile/calendar.ts';
+import { dayLocale } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/output/papers.ts';
 import { clockText } from '../../words/plan-words.ts';
 import { cell, type PaperBlock, type PaperTable } from './paper-blocks.ts';

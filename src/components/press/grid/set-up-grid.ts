@@ -1,13 +1,13 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
-import { capital } from '../../../engine/base/language.ts';
 import { minutesText, rangesText } from '../../../engine/base/words.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import { extraUse, type SheetColumn, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
 import { workMinutes } from '../../../engine/visit/visit-times.ts';
-import '../../ui/kit/ink-chip.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
+import '../../ui/kit/ink-chip.ts';
+import { capital } from '../../../engine/words/language.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { inkHexes, writingOn } from '../../ui/kit/ink-chip.ts';
 import { waitWords } from '../../words/drying-words.ts';

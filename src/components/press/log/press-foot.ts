@@ -1,10 +1,10 @@
 import { html, nothing } from 'lit';
-import { uncapital } from '../../../engine/base/language.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import { minutesLate } from '../../../engine/log/ticks/late.ts';
 import { nextSetUp, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import { visitNow } from '../../../engine/log/visit-now.ts';
+import { uncapital } from '../../../engine/words/language.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import { say } from '../../words/en/press/log.ts';

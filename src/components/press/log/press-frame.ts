@@ -1,9 +1,9 @@
 import { html, nothing } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
-import { capital } from '../../../engine/base/language.ts';
 import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import { settingFor } from '../../../engine/log/settings.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import { capital } from '../../../engine/words/language.ts';
 import '../../ui/kit/ink-chip.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { offsetDiagram } from '../../ui/print/offset-diagram.ts';

@@ -1,10 +1,10 @@
 import { html, nothing } from 'lit';
-import { uncapital } from '../../../engine/base/language.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import { nextState } from '../../../engine/log/ticks/next-state.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { uncapital } from '../../../engine/words/language.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { say } from '../../words/en/press/log.ts';

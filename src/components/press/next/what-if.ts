@@ -1,9 +1,9 @@
-import { numberLocale } from '../../../engine/base/language.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import { recipesAsPulled, sheetsAsPulled } from '../../../engine/log/as-pulled.ts';
 import type { RestInput } from '../../../engine/log/rest.ts';
 import type { Happening, LogEvent } from '../../../engine/log/types.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { numberLocale } from '../../../engine/words/language.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import type { JobControl } from '../../../workers/client/job-control.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';

@@ -1,10 +1,10 @@
 import { entryAt } from '../../../engine/base/at.ts';
-import { fixed, uncapital } from '../../../engine/base/language.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import type { AdviceFigures } from '../../../engine/visit/advice/advice-figures.ts';
 import type { Advice } from '../../../engine/visit/advice/advice.ts';
 import type { Edit } from '../../../engine/visit/advice/edits.ts';
 import type { PressPlan, VisitInput } from '../../../engine/visit/visit.ts';
+import { fixed, uncapital } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/press/plan.ts';
 import { listed } from '../../words/plan-words.ts';
 

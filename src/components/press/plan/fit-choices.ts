@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { capital } from '../../../engine/base/language.ts';
 import type { FitChoice } from '../../../engine/visit/fit-choice.ts';
+import { capital } from '../../../engine/words/language.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import '../../ui/kit/fold.ts';

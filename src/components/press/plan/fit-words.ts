@@ -1,7 +1,7 @@
 import { defined, entryAt } from '../../../engine/base/at.ts';
-import { fixed, uncapital } from '../../../engine/base/language.ts';
 import { minutesText, rangesText } from '../../../engine/base/words.ts';
 import type { FitChoice, FitStep } from '../../../engine/visit/fit-choice.ts';
+import { fixed, uncapital } from '../../../engine/words/language.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { say } from '../../words/en/press/plan.ts';
 import { listed } from '../../words/plan-words.ts';

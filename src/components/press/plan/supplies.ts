@@ -1,14 +1,14 @@
 import { css, html, nothing } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
-import { fixed } from '../../../engine/base/language.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import type { FrameState } from '../../../engine/explore/prepare/frames.ts';
 import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
 import { paperToCut, REJECTS_A_PULL, withRejects } from '../../../engine/visit/paper-needs.ts';
 import type { VisitInk, VisitScreen } from '../../../engine/visit/registry.ts';
 import { screensToMake } from '../../../engine/visit/screens-to-make.ts';
-import '../../ui/kit/ink-chip.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
+import '../../ui/kit/ink-chip.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { say } from '../../words/en/press/plan.ts';
 import { gramsText, listed, recipeLetter } from '../../words/plan-words.ts';

@@ -1,12 +1,12 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { lowered } from '../../../engine/base/language.ts';
 import { MOST_SHEETS } from '../../../engine/base/limits.ts';
 import type { VisitRun } from '../../../engine/project/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { usualExtras } from '../../../engine/visit/paper-needs.ts';
 import type { VisitFigures } from '../../../engine/visit/visit-figures.ts';
+import { lowered } from '../../../engine/words/language.ts';
 import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';

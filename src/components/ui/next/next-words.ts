@@ -1,8 +1,8 @@
-import { capital, fixed } from '../../../engine/base/language.ts';
 import type { OnwardMeasures } from '../../../engine/explore/onward/ground.ts';
 import type { OnwardBy, OnwardResult } from '../../../engine/explore/onward/onward.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { capital, fixed } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/ui/next.ts';
 import { mmText, screenWords } from '../words.ts';
 

@@ -1,8 +1,8 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { numberLocale } from '../../../engine/base/language.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { studioOfRecipe } from '../../../engine/recipe/write.ts';
+import { numberLocale } from '../../../engine/words/language.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import { say } from '../../words/en/ui/print.ts';
 import { controls } from '../controls-style.ts';

@@ -1,9 +1,9 @@
 import { defined, entryAt, num } from '../../../engine/base/at.ts';
-import { numberLocale } from '../../../engine/base/language.ts';
 import { MEASURES } from '../../../engine/explore/measure/variant-measures.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import { familiesOf } from '../../../engine/recipe/prints/families.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { numberLocale } from '../../../engine/words/language.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import type { PlanSpec } from '../../canvas/plan/wall-plan.ts';
 import { Work } from '../../ui/work.ts';

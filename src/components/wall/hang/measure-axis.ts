@@ -1,6 +1,6 @@
 import { defined, num } from '../../../engine/base/at.ts';
-import { numberLocale } from '../../../engine/base/language.ts';
 import type { MeasureWords } from '../../../engine/explore/measure/variant-measures.ts';
+import { numberLocale } from '../../../engine/words/language.ts';
 import type { PlanAxis } from '../../canvas/plan/wall-plan.ts';
 
 const TICKS = 5;

@@ -1,8 +1,8 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { u32 } from '../../../engine/base/at.ts';
-import { numberLocale } from '../../../engine/base/language.ts';
 import type { MeasureWords } from '../../../engine/explore/measure/variant-measures.ts';
+import { numberLocale } from '../../../engine/words/language.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { say } from '../../words/en/wall/hang.ts';
 import type { MeasureKey, PrintFacts } from '../print/print-facts.ts';

@@ -1,12 +1,12 @@
 import { html, nothing } from 'lit';
 import { defined } from '../../../engine/base/at.ts';
-import { fixed } from '../../../engine/base/language.ts';
 import { frameState, type Frames, isAtHand } from '../../../engine/explore/prepare/frames.ts';
 import { filmOfSheet } from '../../../engine/explore/prepare/prepare.ts';
 import { isMirrored } from '../../../engine/shapes/place/mirrored.ts';
 import { screenOutline, screenRings } from '../../../engine/shapes/place/placed.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import type { PrepRow } from '../../output/prep-list-pdf.ts';
 import { say } from '../../words/en/wall/prepare.ts';
 import { TURNED_OVER } from '../../words/film-words.ts';

@@ -1,9 +1,9 @@
 import { html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { fixed } from '../../../engine/base/language.ts';
 import { numberText } from '../../../engine/base/typed-number.ts';
 import { filmOfSheet, type PrepareBudget, type PrepareBy } from '../../../engine/explore/prepare/prepare.ts';
 import type { Paper } from '../../../engine/ink/types.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
 import { typedIn } from '../../ui/typed-input.ts';
 import { say } from '../../words/en/wall/prepare.ts';

@@ -1,6 +1,5 @@
 import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
-import { capital } from '../../../engine/base/language.ts';
 import { frameState, type FrameState } from '../../../engine/explore/prepare/frames.ts';
 import {
   filmOfSheet,
@@ -12,6 +11,7 @@ import {
   type WantedPrint,
 } from '../../../engine/explore/prepare/prepare.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
+import { capital } from '../../../engine/words/language.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import { StoreElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';

@@ -1,6 +1,6 @@
-import { numberLocale } from '../../../engine/base/language.ts';
 import { type PrepareBy, type PrepareStep, takenByNone, type WantedPrint } from '../../../engine/explore/prepare/prepare.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
+import { numberLocale } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/prepare.ts';
 import { listed } from '../../words/plan-words.ts';
 

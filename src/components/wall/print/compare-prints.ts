@@ -1,10 +1,10 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
-import { fixed, numberLocale } from '../../../engine/base/language.ts';
 import { numberText } from '../../../engine/base/typed-number.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { fixed, numberLocale } from '../../../engine/words/language.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import type { DifferencePicture } from '../../../workers/api/wall-tools-api.ts';
 import { engineFor, wallTools } from '../../../workers/client/client.ts';

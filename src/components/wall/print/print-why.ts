@@ -1,9 +1,9 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { fixed } from '../../../engine/base/language.ts';
 import { changesBetween, changesInShort } from '../../../engine/explore/look/changes.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import type { DifferencePicture } from '../../../workers/api/wall-tools-api.ts';
 import '../../ui/print/picture-view.ts';
 import { wallTools } from '../../../workers/client/client.ts';

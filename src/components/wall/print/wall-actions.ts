@@ -1,11 +1,11 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { fixed } from '../../../engine/base/language.ts';
 import { changesBetween } from '../../../engine/explore/look/changes.ts';
 import { MEASURES } from '../../../engine/explore/measure/variant-measures.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import { lineageSentence } from '../../../engine/recipe/lineage.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import './changed-strip.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { say } from '../../words/en/wall/print.ts';

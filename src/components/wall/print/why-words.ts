@@ -1,6 +1,6 @@
-import { fixed } from '../../../engine/base/language.ts';
 import { apartFrom } from '../../../engine/explore/look/apart.ts';
 import type { VariantMeasures } from '../../../engine/explore/measure/variant-measures.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/print.ts';
 
 /** What a measure that is larger, and one that is smaller, is in words. */

@@ -1,8 +1,8 @@
-import { capital } from '../../../engine/base/language.ts';
 import type { DerivedRequest } from '../../../engine/explore/derived/derived.ts';
 import type { TasteGuide } from '../../../engine/explore/taste/taste-guide.ts';
 import type { DerivedKind, Variant } from '../../../engine/explore/types.ts';
 import { pairName, printName } from '../../../engine/recipe/lineage.ts';
+import { capital } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/run.ts';
 import { UNSURE } from '../taste/taste-words.ts';
 import { lineageOf, type Parent } from './wall-origins.ts';

@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit';
-import { numberLocale } from '../../../engine/base/language.ts';
+import { numberLocale } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/run.ts';
 import type { WallRun } from './wall-run.ts';
 

@@ -1,6 +1,6 @@
 import { defined } from '../../../engine/base/at.ts';
-import { numberLocale } from '../../../engine/base/language.ts';
 import type { OrderCount } from '../../../engine/explore/types.ts';
+import { numberLocale } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/settings.ts';
 
 /**

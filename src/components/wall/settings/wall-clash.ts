@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { capital } from '../../../engine/base/language.ts';
 import type { Clash } from '../../../engine/explore/search/clash.ts';
+import { capital } from '../../../engine/words/language.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { say } from '../../words/en/wall/settings.ts';

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { numberLocale } from '../../../engine/base/language.ts';
 import type { SeenRun } from '../../../engine/explore/search/seen.ts';
+import { numberLocale } from '../../../engine/words/language.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { say } from '../../words/en/wall/settings.ts';

@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { numberLocale } from '../../../engine/base/language.ts';
 import type { MeasureWords } from '../../../engine/explore/measure/variant-measures.ts';
+import { numberLocale } from '../../../engine/words/language.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../hang/hang-choice.ts';
 import { rowHost } from '../../ui/layout-style.ts';

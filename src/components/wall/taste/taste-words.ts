@@ -1,9 +1,9 @@
-import { lowered } from '../../../engine/base/language.ts';
 import { MEASURES } from '../../../engine/explore/measure/variant-measures.ts';
 import type { ChoiceWay } from '../../../engine/explore/taste/choices.ts';
 import type { Claim } from '../../../engine/explore/taste/claims.ts';
 import type { Learnt } from '../../../engine/explore/taste/taste-of-wall.ts';
 import type { TraitKey } from '../../../engine/explore/taste/traits.ts';
+import { lowered } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/taste.ts';
 import { MEASURE_WORDS } from '../print/why-words.ts';
 

@@ -1,4 +1,5 @@
 import { EngineError } from '../../base/error.ts';
+import { say } from '../../words/en/explore/derived.ts';
 import type { Explorer } from '../search/explorer.ts';
 import { checkExplore } from '../settings/check.ts';
 import { guideOf } from '../taste/taste-guide.ts';
@@ -24,7 +25,7 @@ export function createDerivedExplorer(input: ExploreInput, request: DerivedReque
   if (kind === 'taste') return new TasteDraws(input, request, guideOf(taste));
   const two = kind === 'between' || kind === 'cross';
   if (parents.length !== (two ? 2 : 1)) {
-    throw new EngineError('explore.parents', two ? 'Choose two prints for this; one was given.' : 'Choose one print for this.');
+    throw new EngineError('explore.parents', two ? say.chooseTwoPrintsFor : say.chooseOnePrintFor);
   }
   return kind === 'between' ? new Walk(input, request) : new Draws(input, request);
 }

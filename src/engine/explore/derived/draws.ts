@@ -1,5 +1,6 @@
 import { entryAt } from '../../base/at.ts';
 import { randomFrom } from '../../base/random.ts';
+import { say } from '../../words/en/explore/derived.ts';
 import { type Descriptor, descriptorDistance } from '../look/descriptor.ts';
 import { MAX_ATTEMPTS } from '../search/explorer.ts';
 import { Spread } from '../search/spread.ts';
@@ -53,7 +54,7 @@ export class Draws extends Derived {
       if (this.far !== null && this.pool.size === 0) this.offerFar();
       const taken = nearer ? this.near.take() : this.pool.take();
       if (taken === null) {
-        this.reason = `Only ${this.found} ${this.found === 1 ? 'print' : 'prints'} of ${this.asked} came of this; let more change, or let a pull move that must stay.`;
+        this.reason = say.onlyPrintsOfCame(this.found, this.asked);
         break;
       }
       fresh.push(this.hang(taken.item, taken.at));

@@ -2,6 +2,7 @@ import { defined, entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { type Random, randomFrom } from '../../base/random.ts';
 import type { Pull } from '../../stack/types.ts';
+import { say } from '../../words/en/explore/derived.ts';
 import { rearranged } from '../places/asked.ts';
 import { MAX_ATTEMPTS } from '../search/explorer.ts';
 import { TasteEye } from '../taste/taste-eye.ts';
@@ -41,7 +42,7 @@ export class TasteDraws extends Derived {
   constructor(input: ExploreInput, request: DerivedRequest, guide: TasteGuide) {
     super(input, request, rearranged(input.explore));
     const { parents } = request;
-    if (parents.length === 0) throw new EngineError('explore.parents', 'Choose a print for this.');
+    if (parents.length === 0) throw new EngineError('explore.parents', say.choosePrintForThis);
     this.asked = request.count;
     this.taste = defined(learnOnScale(guide.choices, guide.scale) ?? undefined);
     this.eye = new TasteEye(input.drawer, guide.relative);
@@ -65,7 +66,7 @@ export class TasteDraws extends Derived {
       }
       const taken = this.pool.take();
       if (taken === null) {
-        this.reason = `Only ${this.found} ${this.found === 1 ? 'print' : 'prints'} of ${this.asked} came of what you choose; let more change, or let a pull move that must stay.`;
+        this.reason = say.onlyPrintsOfCameOf(this.found, this.asked);
         break;
       }
       const { variant, from } = taken.item;

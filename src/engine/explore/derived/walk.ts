@@ -1,5 +1,6 @@
 import { entryAt, num } from '../../base/at.ts';
 import type { Pull } from '../../stack/types.ts';
+import { say } from '../../words/en/explore/derived.ts';
 import { type Descriptor, descriptorDistance } from '../look/descriptor.ts';
 import type { ExploreInput, Variant } from '../types.ts';
 import { walkStacks } from './derive.ts';
@@ -26,7 +27,7 @@ export class Walk extends Derived {
     this.picks ??= this.even();
     const fresh = this.picks.splice(0, draws).map(({ variant, at }) => this.hang(variant, at));
     if (this.picks.length === 0 && this.found < this.asked) {
-      this.reason = `The way from one print to the other has only ${this.found} different ${this.found === 1 ? 'print' : 'prints'} that keep what must stay.`;
+      this.reason = say.wayFromOnePrint(this.found);
     }
     return fresh;
   }

@@ -2,6 +2,7 @@ import { defined, entryAt, num } from '../../base/at.ts';
 import { toOffsetGrid } from '../../base/units.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/look.ts';
 
 /** What became of a stack. */
 export interface Changes {
@@ -41,7 +42,7 @@ export function changesBetween(from: readonly Pull[], to: readonly Pull[], studi
   const touched = new Set([...changed, ...come.map(({ id }) => id)]);
   const text = [...moveWords(moves, pairs), ...edits.flatMap(editWords), ...screenWords(gone, come, names)].join('; ');
   return {
-    sentence: text === '' ? 'Nothing changed.' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`,
+    sentence: text === '' ? say.nothingChanged : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`,
     touched: to.filter(({ id }) => touched.has(id)).map(({ id }) => id),
   };
 }
@@ -55,19 +56,15 @@ export function changesInShort(from: readonly Pull[], to: readonly Pull[]): stri
   const { swaps, moved } = movesOf(pairs);
   const where = (differs: (pair: Pair) => boolean): number => pairs.filter(differs).length;
   const kinds: [number, string][] = [
-    [swaps.length * 2 + moved.length, 'elsewhere in the order'],
-    [where(({ was, is }) => was.ink !== is.ink), 'in another ink'],
-    [where(({ was, is }) => was.dxMm !== is.dxMm || was.dyMm !== is.dyMm || was.turnDeg !== is.turnDeg), 'at another offset'],
-    [where(({ was, is }) => was.strokes !== is.strokes), 'in other strokes'],
+    [swaps.length * 2 + moved.length, say.elsewhereInOrder],
+    [where(({ was, is }) => was.ink !== is.ink), say.inAnotherInk],
+    [where(({ was, is }) => was.dxMm !== is.dxMm || was.dyMm !== is.dyMm || was.turnDeg !== is.turnDeg), say.atAnotherOffset],
+    [where(({ was, is }) => was.strokes !== is.strokes), say.inOtherStrokes],
   ];
-  const edits = kinds.filter(([number]) => number > 0).map(([number, words], i) => `${i === 0 ? count(number, 'pull') : number} ${words}`);
+  const edits = kinds.filter(([number]) => number > 0).map(([number, words], i) => `${i === 0 ? say.pulls(number) : number} ${words}`);
   const [gone, come] = [from.length - pairs.length, to.length - pairs.length];
-  const parts = [
-    ...edits,
-    ...(gone > 0 ? [`${count(gone, 'screen')} left out`] : []),
-    ...(come > 0 ? [`${count(come, 'screen')} brought in`] : []),
-  ];
-  return parts.length === 0 ? 'nothing changed' : parts.join(', ');
+  const parts = [...edits, ...(gone > 0 ? [say.screensLeftOut(gone)] : []), ...(come > 0 ? [say.screensBroughtIn(come)] : [])];
+  return parts.length === 0 ? say.nothingChanged2 : parts.join(', ');
 }
 
 interface Names {
@@ -79,17 +76,17 @@ function namesOf(studio: Studio): Names {
   return {
     screen: (id) => {
       const found = studio.screens.find((each) => each.id === id);
-      return found === undefined ? 'a screen that is gone' : `screen ${found.number}`;
+      return found === undefined ? say.screenThatIsGone : say.screen(found.number);
     },
     ink: (id) => studio.inks.find((each) => each.id === id)?.name ?? id,
   };
 }
 
 function moveWords({ swaps, moved }: Moves, pairs: readonly Pair[]): string[] {
-  if (swaps.length + moved.length > MOST_LISTED) return [`pulls ${list(numbersOf([...swaps.flat(), ...moved]))} changed places`];
+  if (swaps.length + moved.length > MOST_LISTED) return [say.pullsChangedPlaces(list(numbersOf([...swaps.flat(), ...moved])))];
   return [
-    ...swaps.map((pair) => `pulls ${numbersOf(pair).join(' and ')} changed places`),
-    ...moved.map((pair) => `pull ${pair.number} now goes down ${after(pair, pairs)}`),
+    ...swaps.map((pair) => say.pullsChangedPlacesNumbersOf(numbersOf(pair).join(say.and))),
+    ...moved.map((pair) => say.pullNowGoesDown(pair.number, after(pair, pairs))),
   ];
 }
 
@@ -106,37 +103,37 @@ function editsOf(pairs: readonly Pair[], { ink }: Names): Edit[] {
   return [
     {
       of: where(({ was, is }) => was.ink !== is.ink),
-      one: ({ number, was, is }) => `pull ${number} is now ${ink(is.ink)} instead of ${ink(was.ink)}`,
-      many: 'changed ink',
+      one: ({ number, was, is }) => say.pullIsNowInstead(number, ink(is.ink), ink(was.ink)),
+      many: say.changedInk,
     },
     {
       of: where(({ was, is }) => was.dxMm !== is.dxMm || was.dyMm !== is.dyMm),
-      one: ({ number, was, is }) => `pull ${number} lies ${offsetWords(was, is)}`,
-      many: 'have other offsets',
+      one: ({ number, was, is }) => say.pullLies(number, offsetWords(was, is)),
+      many: say.haveOtherOffsets,
     },
     {
       of: where(({ was, is }) => was.turnDeg !== is.turnDeg),
-      one: ({ number, was, is }) => `pull ${number} is turned by ${(((is.turnDeg - was.turnDeg) % 360) + 360) % 360}°`,
-      many: 'are turned',
+      one: ({ number, was, is }) => say.pullIsTurnedBy(number, (((is.turnDeg - was.turnDeg) % 360) + 360) % 360),
+      many: say.areTurned,
     },
     {
       of: where(({ was, is }) => was.strokes !== is.strokes),
-      one: ({ number, was, is }) => `pull ${number} has ${count(is.strokes, 'stroke')} instead of ${was.strokes}`,
-      many: 'have other strokes',
+      one: ({ number, was, is }) => say.pullHasStrokesInstead(number, is.strokes, was.strokes),
+      many: say.haveOtherStrokes,
     },
   ];
 }
 
 function editWords({ of, one, many }: Edit): string[] {
-  return of.length <= MOST_LISTED ? of.map(one) : [`pulls ${list(numbersOf(of))} ${many}`];
+  return of.length <= MOST_LISTED ? of.map(one) : [say.pullsList(list(numbersOf(of)), many)];
 }
 
 function screenWords(gone: readonly Pull[], come: readonly Pull[], { screen, ink }: Names): string[] {
-  const out = gone.length > MOST_NAMED ? `${gone.length} screens left out` : `${list(gone.map((pull) => screen(pull.screen)))} left out`;
+  const out = gone.length > MOST_NAMED ? say.screensLeftOutGone(gone.length) : say.leftOut(list(gone.map((pull) => screen(pull.screen))));
   const brought =
     come.length > MOST_NAMED
-      ? [`${come.length} screens brought in`]
-      : come.map((pull) => `${screen(pull.screen)} brought in, in ${ink(pull.ink)}`);
+      ? [say.screensBroughtInCome(come.length)]
+      : come.map((pull) => say.broughtInIn(screen(pull.screen), ink(pull.ink)));
   return gone.length > 0 ? [out, ...brought] : brought;
 }
 
@@ -212,24 +209,20 @@ function longestRise(order: readonly number[]): Set<number> {
 
 function after(pair: Pair, pairs: readonly Pair[]): string {
   const at = pairs.indexOf(pair);
-  if (at === 0) return 'first';
-  if (at === pairs.length - 1) return 'last';
-  return `after pull ${entryAt(pairs, at - 1).number}`;
+  if (at === 0) return say.first;
+  if (at === pairs.length - 1) return say.last;
+  return say.afterPull(entryAt(pairs, at - 1).number);
 }
 
 function offsetWords(was: Pull, is: Pull): string {
   const dx = toOffsetGrid(is.dxMm - was.dxMm);
   const dy = toOffsetGrid(is.dyMm - was.dyMm);
   const parts: string[] = [];
-  if (dx !== 0) parts.push(`${Math.abs(dx)} mm further ${dx > 0 ? 'right' : 'left'}`);
-  if (dy !== 0) parts.push(`${Math.abs(dy)} mm ${dy > 0 ? 'lower' : 'higher'}`);
-  return parts.length === 0 ? 'a hair beside where it lay' : parts.join(' and ');
+  if (dx !== 0) parts.push(say.mmFurtherRight(Math.abs(dx), dx > 0));
+  if (dy !== 0) parts.push(say.mmLower(Math.abs(dy), dy > 0));
+  return parts.length === 0 ? say.hairBesideWhereIt : parts.join(say.and);
 }
 
 function list(names: readonly string[]): string {
-  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-}
-
-function count(n: number, what: string): string {
-  return `${n} ${what}${n === 1 ? '' : 's'}`;
+  return names.length < 2 ? (names[0] ?? '') : say.andNames(names.slice(0, -1).join(', '), names.at(-1) ?? '');
 }

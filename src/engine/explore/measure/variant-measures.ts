@@ -4,6 +4,7 @@ import { cellLab } from '../../stack/appearance.ts';
 import type { Layer } from '../../stack/layers.ts';
 import type { CellMap, Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/measure.ts';
 import { type MapFigures, mapFigures } from './map-figures.ts';
 import { measureVariant } from './measures.ts';
 import { pullSwatches } from './overprint-colours.ts';
@@ -52,39 +53,39 @@ export interface MeasureWords {
 
 /** All measures in the order in which they are offered. */
 export const MEASURES: readonly MeasureWords[] = [
-  { key: 'coverage', label: 'Covered', unit: '%', digits: 0, range: [0, 100] },
-  { key: 'colours', label: 'Colours', unit: '', digits: 0, range: [1, 100] },
-  { key: 'mainColour', label: 'Largest colour', unit: '%', digits: 0, range: [0, 100] },
+  { key: 'coverage', label: say.covered, unit: '%', digits: 0, range: [0, 100] },
+  { key: 'colours', label: say.colours, unit: '', digits: 0, range: [1, 100] },
+  { key: 'mainColour', label: say.largestColour, unit: '%', digits: 0, range: [0, 100] },
   {
     key: 'overprintColour',
-    label: 'Overprint colours',
+    label: say.overprintColours,
     unit: '%',
     digits: 1,
     range: [0, 100],
-    help: 'Colours where inks overlap that are no ink’s own, as a share of the sheet.',
+    help: say.coloursWhereInksOverlap,
   },
-  { key: 'darkest', label: 'Darkest', unit: 'L', digits: 0, range: [0, 100] },
-  { key: 'lightest', label: 'Lightest', unit: 'L', digits: 0, range: [0, 100] },
-  { key: 'contrast', label: 'Light to dark', unit: 'L', digits: 0, range: [0, 100] },
+  { key: 'darkest', label: say.darkest, unit: 'L', digits: 0, range: [0, 100] },
+  { key: 'lightest', label: say.lightest, unit: 'L', digits: 0, range: [0, 100] },
+  { key: 'contrast', label: say.lightToDark, unit: 'L', digits: 0, range: [0, 100] },
   {
     key: 'edgeContrast',
-    label: 'Contrast of edges',
+    label: say.contrastOfEdges,
     unit: 'ΔE/mm',
     digits: 2,
     range: [0, 2],
-    help: 'Length of edges × ΔE00 across them ÷ area of the sheet.',
+    help: say.lengthOfEdgesDeltaE00,
   },
-  { key: 'imbalance', label: 'Off balance', unit: '%', digits: 1, range: [0, 50] },
-  { key: 'pulls', label: 'Pulls', unit: '', digits: 0, range: [1, 80] },
-  { key: 'screens', label: 'Screens', unit: '', digits: 0, range: [1, 80] },
-  { key: 'inks', label: 'Inks', unit: '', digits: 0, range: [1, 12] },
+  { key: 'imbalance', label: say.offBalance, unit: '%', digits: 1, range: [0, 50] },
+  { key: 'pulls', label: say.pulls, unit: '', digits: 0, range: [1, 80] },
+  { key: 'screens', label: say.screens, unit: '', digits: 0, range: [1, 80] },
+  { key: 'inks', label: say.inks, unit: '', digits: 0, range: [1, 12] },
   {
     key: 'setUps',
-    label: 'Set-ups',
+    label: say.setUps,
     unit: '',
     digits: 0,
     range: [1, 80],
-    help: 'One screen on the press in one ink at one offset is a set-up.',
+    help: say.oneScreenOnPress,
   },
 ];
 

@@ -8,6 +8,7 @@ import { stackLayers } from '../../stack/layers.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull, RowGrid } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/onward.ts';
 import { meanDifference } from '../look/points.ts';
 import { Ground, groundOf, type OnwardMeasures, Under } from './ground.ts';
 
@@ -80,18 +81,17 @@ interface Candidate extends OnwardPrint {
 
 function checkAsked(down: number, { screens, inks, most, by, towards }: OnwardAsked): void {
   if (!Number.isInteger(most) || most < 1) {
-    throw new EngineError('onward.most', `The number of further pulls is ${most}; give a whole number of 1 or more.`);
+    throw new EngineError('onward.most', say.numberOfFurtherPulls(most));
   }
   if (down + most > MOST_PULLS) {
     throw new EngineError(
       'onward.full',
-      `${down} pulls are down, and a sheet takes at most ${MOST_PULLS}; ${down >= MOST_PULLS ? 'nothing can follow' : `ask for ${MOST_PULLS - down} more at most`}.`,
+      say.pullsAreDownAnd(down, MOST_PULLS, down >= MOST_PULLS ? say.nothingCanFollow : say.askForMoreAt(MOST_PULLS - down)),
     );
   }
-  if (screens.length === 0)
-    throw new EngineError('onward.screens', 'No screen is at hand to go on with; say of a screen that it is there.');
-  if (inks.length === 0) throw new EngineError('onward.inks', 'No ink is at hand to go on with; say of an ink that it is there.');
-  if (by === 'nearer' && towards === undefined) throw new EngineError('onward.towards', 'Choose the print that it shall come nearer to.');
+  if (screens.length === 0) throw new EngineError('onward.screens', say.noScreenIsAt);
+  if (inks.length === 0) throw new EngineError('onward.inks', say.noInkIsAt);
+  if (by === 'nearer' && towards === undefined) throw new EngineError('onward.towards', say.choosePrintThatIt);
 }
 
 /**

@@ -1,6 +1,7 @@
 import { mirrorPairs } from '../../shapes/place/mirrored.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/places.ts';
 import { DEFAULT_PLACE_MM, type ExploreSettings } from '../types.ts';
 import { placed, rearranged } from './asked.ts';
 import { Placer } from './placer.ts';
@@ -18,26 +19,18 @@ export function checkArrangement({ settings, studio, left }: ToArrange, add: (co
   if (!rearranged(settings)) return;
   const { places, placeMm = DEFAULT_PLACE_MM, offsetSnapMm = 0.1, turns, holds, bringIn, onSheet = 1 } = settings;
   if (places === 'near' && placeMm < offsetSnapMm) {
-    add(
-      'place',
-      'placeMm',
-      `Screens may lie up to ${placeMm} mm from where they were drawn, but in steps of ${offsetSnapMm} mm; let them lie further off, or in finer steps.`,
-    );
+    add('place', 'placeMm', say.screensMayLieUp(placeMm, offsetSnapMm));
     return;
   }
   if (settings.mirrored === true && mirrorPairs(studio.screens, studio.paper.widthMm).size === 0) {
-    add(
-      'mirror',
-      'mirrored',
-      'Mirrored films are asked for, but no screen in the Drawer mirrors another; let the wall do without, then ask for them again to add them.',
-    );
+    add('mirror', 'mirrored', say.mirroredFilmsAreAsked);
     return;
   }
   const known = new Set(studio.screens.map(({ id }) => id));
   const still = new Set(holds.flatMap((hold) => (hold.kind === 'lies' ? [hold.pull] : [])));
   const loose = left.filter((pull) => !still.has(pull.id));
   if (loose.length === 0 && left.length > 0 && bringIn === 0) {
-    add('place', 'places', 'Screens may lie elsewhere, turn or be pulled again, but every pull lies as it does; let one of them move.');
+    add('place', 'places', say.screensMayLieElsewhere);
     return;
   }
   const spare = bringIn > 0 ? studio.screens.map(({ id }) => atRest(id)) : [];
@@ -46,19 +39,11 @@ export function checkArrangement({ settings, studio, left }: ToArrange, add: (co
   const share = `${Math.round(onSheet * 100)} %`;
   if (movable.length === 0) return;
   if (placed(settings) && !movable.some((pull) => placer.hasRoom(pull))) {
-    add(
-      'place',
-      'places',
-      `Screens may lie elsewhere, but none has room to while ${share} of it stays on the sheet; let less of it stay, or take a larger sheet.`,
-    );
+    add('place', 'places', say.screensMayLieElsewhereBut(share));
   }
   const turnsOn = (pull: Pull): boolean => [90, 270].some((by) => placer.settle({ ...pull, turnDeg: pull.turnDeg + by }, pull) !== null);
   if (turns === 'quarter' && !movable.some(turnsOn)) {
-    add(
-      'quarter',
-      'turns',
-      `Screens may turn by 90°, but none fits the sheet so while ${share} of it stays on it; let less of it stay, or turn by 180° only.`,
-    );
+    add('quarter', 'turns', say.screensMayTurnBy(share));
   }
 }
 

@@ -1,5 +1,6 @@
 import { EngineError } from '../../base/error.ts';
 import type { Paper } from '../../ink/types.ts';
+import { say } from '../../words/en/explore/prepare.ts';
 import { screensToMake } from './screens-to-make.ts';
 
 /** A print that one would like to pull: what it takes, and how much it counts. */
@@ -51,7 +52,7 @@ function taken({ screens, inks }: WantedPrint, by: PrepareBy): string[] {
  */
 export function* prepareSteps({ prints, haveScreens, haveInks, by, most }: PrepareAsked): Generator<number, PrepareStep[]> {
   if (prints.length === 0) {
-    throw new EngineError('prepare.none', 'No prints are chosen; select, pin or keep some, or take the whole wall.');
+    throw new EngineError('prepare.none', say.noPrintsAreChosen);
   }
   const have = [...haveScreens.map((id) => SCREEN + id), ...haveInks.map((id) => INK + id)];
   const there = new Set(have);

@@ -1,5 +1,6 @@
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
+import { say } from '../../words/en/explore/prepare.ts';
 
 /** A print as far as its screens go. */
 export interface PrintScreens {
@@ -37,18 +38,17 @@ export interface ScreenSets {
 }
 
 function checked({ prints, most }: ScreensAsked): void {
-  if (!Array.isArray(prints))
-    throw new EngineError('prepare.prints', 'A list of prints is needed, each with the screens that it is pulled with.');
+  if (!Array.isArray(prints)) throw new EngineError('prepare.prints', say.listOfPrintsIs);
   if (!Number.isInteger(most) || most < 0) {
-    throw new EngineError('prepare.most', `The number of new screens is ${most}; give a whole number from 0.`);
+    throw new EngineError('prepare.most', say.numberOfNewScreens(most));
   }
   prints.forEach((print: Partial<PrintScreens> | null | undefined, i) => {
     const weight = print?.weight ?? 1;
     if (!Array.isArray(print?.screens) || !print.screens.every((id: unknown) => typeof id === 'string')) {
-      throw new EngineError('prepare.print', `Print ${i + 1} names no screens; give the ids of the screens that it is pulled with.`);
+      throw new EngineError('prepare.print', say.printNamesNoScreens(i + 1));
     }
     if (!Number.isFinite(weight) || weight < 0) {
-      throw new EngineError('prepare.weight', `Print ${i + 1} counts ${weight}; give 0 or a positive number.`);
+      throw new EngineError('prepare.weight', say.printCountsGive0(i + 1, weight));
     }
   });
 }

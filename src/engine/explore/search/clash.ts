@@ -1,3 +1,5 @@
+import { say } from '../../words/en/explore/search.ts';
+import { numberLocale } from '../../words/language.ts';
 import { type Condition, conditionsOf, conditionFields } from '../settings/conditions.ts';
 import type { ExploreInput, ExploreSettings } from '../types.ts';
 import { Finder } from './finder.ts';
@@ -54,13 +56,13 @@ export function* findClash(input: ExploreInput): Generator<void, Clash | null> {
   };
 }
 
-const NUMBERS = ['', '', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+const NUMBERS = ['', '', say.two, say.three, say.four, say.five, say.six, say.seven, say.eight, say.nine, say.ten];
 
 function wordsOf(conditions: readonly Condition[]): Pick<Clash, 'sentence' | 'lead'> {
   const one = conditions.length === 1;
   const begin = one
-    ? 'No print was found that keeps this'
-    : `No print was found that keeps these ${NUMBERS[conditions.length] ?? conditions.length.toLocaleString('en')} together`;
-  const mend = one ? 'Drop it, or let more change.' : 'Drop one of them, or let more change.';
+    ? say.noPrintWasFound
+    : say.noPrintWasFoundThat(NUMBERS[conditions.length] ?? conditions.length.toLocaleString(numberLocale()));
+  const mend = one ? say.dropItOrLet : say.dropOneOfThem;
   return { sentence: `${begin}: ${conditions.map(({ says }) => says).join('; ')}. ${mend}`, lead: `${begin}. ${mend}` };
 }

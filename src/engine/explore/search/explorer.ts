@@ -1,5 +1,6 @@
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
+import { say } from '../../words/en/explore/search.ts';
 import { Describer, descriptorOfText, type Descriptor, type Look } from '../look/descriptor.ts';
 import { rearranged } from '../places/asked.ts';
 import { checkExplore } from '../settings/check.ts';
@@ -191,13 +192,11 @@ class WallSearch implements WallExplorer {
 }
 
 function exhaustedReason(found: number, asked: number, someSeen: boolean, all: boolean): string {
-  const pictures = found === 1 ? 'print' : 'prints';
-  const what = someSeen ? `new ${pictures}` : `different ${pictures}`;
-  if (found === 0 && !someSeen) return 'No print keeps what must stay and the limits; loosen one of them, or let more change.';
-  const mend = 'let more change, loosen what must stay or a limit, or lower the ΔE below which prints count as the same';
-  return all
-    ? `The orders of these pulls make only ${found} ${what}, and ${asked} were asked for; ${mend}.`
-    : `Only ${found} ${what} of ${asked} came out of what may change; ${mend}.`;
+  const pictures = say.prints(found);
+  const what = someSeen ? say.new(pictures) : say.different(pictures);
+  if (found === 0 && !someSeen) return say.noPrintKeepsWhat;
+  const mend = say.letMoreChangeLoosen;
+  return all ? say.ordersOfThesePulls(found, what, asked, mend) : say.onlyOfCameOut(found, what, asked, mend);
 }
 
 /**
@@ -210,15 +209,12 @@ function exhaustedReason(found: number, asked: number, someSeen: boolean, all: b
 export function* explore(project: ExploreInput, options: { seed: string | number; count: number }): Generator<Variant> {
   const lists = [project?.bench, project?.drawer?.shapes, project?.drawer?.screens, project?.drawer?.inks];
   if (!lists.every(Array.isArray) || !project.drawer.paper || !project.explore) {
-    throw new EngineError(
-      'explore.project',
-      'A project needs a drawer of shapes, screens, inks and paper, a bench of pulls and settings to explore with; read one with readProject.',
-    );
+    throw new EngineError('explore.project', say.projectNeedsDrawerOf);
   }
   const { drawer, bench } = project;
   const { seed, ...rest } = { ...project.explore, ...options };
   if (typeof seed !== 'string' && !Number.isFinite(seed)) {
-    throw new EngineError('explore.seed', `The name of the wall (its seed) is ${String(seed)}; give a text or a number.`, {
+    throw new EngineError('explore.seed', say.nameOfWallIts(String(seed)), {
       path: ['seed'],
     });
   }

@@ -3,6 +3,7 @@ import { CellMapBuilder } from '../../stack/cell-map.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/settings.ts';
 import { prints } from '../measure/prints.ts';
 import { rearranged } from '../places/asked.ts';
 import type { ExploreSettings } from '../types.ts';
@@ -29,11 +30,11 @@ export function checkBlank(settings: ExploreSettings, studio: Studio, bench: rea
   const rest = spare.map(({ id }): Pull => ({ id, screen: id, ink: '', dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 }));
   const there = (pull: Pull): boolean => prints({ ...pull, dxMm: pull.dxMm + roundMm, dyMm: pull.dyMm + roundMm }, larger, spans, builder);
   if ([...pulls, ...rest].some(there)) return [];
-  const what = pulls.length > 0 ? 'the pulls on the Bench' : 'the screens that may be brought in';
+  const what = pulls.length > 0 ? say.pullsOnBench : say.screensThatMayBe;
   return [
     {
       code: 'explore.blank',
-      message: `None of ${what} prints anything on the sheet; place their shapes on the sheet in the Drawer, or take others.`,
+      message: say.noneOfPrintsAnything(what),
       where: pulls.length > 0 ? 'bench' : 'drawer',
     },
   ];

@@ -1,6 +1,7 @@
 import type { Problem } from '../../base/error.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/settings.ts';
 import { checkArrangement } from '../places/check-arrangement.ts';
 import type { ExploreSettings } from '../types.ts';
 import { veilPulls } from '../veil/veil-move.ts';
@@ -51,15 +52,10 @@ export function checkClashes(given: ExploreSettings, studio: Studio, bench: read
 function checkScreens({ settings, studio, bench, must }: Asked, add: Add): void {
   const { notScreens = [], bringIn } = settings;
   const both = must.find((id) => notScreens.includes(id));
-  if (both !== undefined)
-    add('must-not', 'mustScreens', `${screenName(both, studio)} must be in every print, but may be in none; take one of the two away.`);
+  if (both !== undefined) add('must-not', 'mustScreens', say.mustBeInEvery(screenName(both, studio)));
   const absent = must.filter((id) => !bench.some((pull) => pull.screen === id));
   if (absent.length > bringIn) {
-    add(
-      'must-bring',
-      'mustScreens',
-      `${count(absent.length, 'screen')} that every print must have ${absent.length === 1 ? 'is' : 'are'} not on the Bench, but at most ${bringIn} may be brought in; bring in more or ask for fewer.`,
-    );
+    add('must-bring', 'mustScreens', say.screensThatEveryPrint(absent.length, bringIn));
   }
 }
 
@@ -70,10 +66,10 @@ function checkHeldScreens({ settings, studio, bench, must }: Asked, add: Add): v
     const number = bench.indexOf(pull) + 1;
     const name = screenName(pull.screen, studio);
     if (hold.kind === 'out' && must.includes(pull.screen) && bench.every((each) => each.screen !== pull.screen || each === pull)) {
-      add('must-out', 'mustScreens', `${name} must be in every print, but pull ${number} of it is never there; take one of the two away.`);
+      add('must-out', 'mustScreens', say.mustBeInEveryPrint(name, number));
     }
     if (PLACES.includes(hold.kind) && settings.notScreens?.includes(pull.screen) === true) {
-      add('not-held', 'notScreens', `${name} may be in no print, but pull ${number} of it stays in its place; take one of the two away.`);
+      add('not-held', 'notScreens', say.mayBeInNo(name, number));
     }
   }
 }
@@ -89,11 +85,7 @@ function checkCounts({ settings, left, must }: Asked, add: Add): void {
     const most = settings[field];
     const have = measure(left);
     if (!ofStack || most === undefined || have - out + brought <= most) continue;
-    add(
-      'cap',
-      field,
-      `A print may have ${atMost(limitText(field, most))}, but the stack has ${have} of which at most ${out} may be left out${brought > 0 ? `, and ${brought} must be brought in` : ''}; leave out more or allow more.`,
-    );
+    add('cap', field, say.printMayHaveBut(atMost(limitText(field, most)), have, out, brought > 0 ? say.andMustBeBrought(brought) : ''));
   }
 }
 
@@ -102,8 +94,8 @@ function checkInks({ settings, left }: Asked, add: Add): void {
   const held = new Set(holds.flatMap((hold) => (hold.kind === 'ink' ? [hold.pull] : [])));
   const kept = new Set(left.filter((pull) => held.has(pull.id) || !recolour).map((pull) => pull.ink));
   if (maxInks !== undefined && leaveOut === 0 && kept.size > maxInks) {
-    const why = recolour ? `pulls keep ${kept.size}` : `the stack has ${kept.size} that may not change`;
-    add('inks', 'maxInks', `A print may have at most ${count(maxInks, 'ink')}, but ${why}; allow more, or let inks change.`);
+    const why = recolour ? say.pullsKeep(kept.size) : say.stackHasThatMay(kept.size);
+    add('inks', 'maxInks', say.printMayHaveAt(maxInks, why));
   }
 }
 
@@ -111,31 +103,17 @@ function checkInkOrders({ settings, studio }: Asked, add: Add): void {
   const { inkFirst, inkLast, neverOver = [] } = settings;
   const name = (id: string): string => studio.inks.find((ink) => ink.id === id)?.name ?? id;
   if (inkFirst !== undefined && inkFirst === inkLast) {
-    add(
-      'first-last',
-      'inkFirst',
-      `${name(inkFirst)} goes down before all other inks, but also after all others; choose another ink for one of the two.`,
-    );
+    add('first-last', 'inkFirst', say.goesDownBeforeAll(name(inkFirst)));
   }
   const twice = neverOver.find(([upper, lower], i) => neverOver.some(([u, l], k) => k > i && u === lower && l === upper));
   if (twice !== undefined) {
-    add(
-      'never-over',
-      'neverOver',
-      `${name(twice[0])} never lies over ${name(twice[1])}, but ${name(twice[1])} never over ${name(twice[0])}; take one away, or let the two never touch.`,
-    );
+    add('never-over', 'neverOver', say.neverLiesOverBut(name(twice[0]), name(twice[1])));
   }
   for (const [upper, lower] of neverOver) {
-    if (upper === lower)
-      add('never-over', 'neverOver', `${name(upper)} is never to lie over itself; choose two inks, or let it not touch itself.`);
+    if (upper === lower) add('never-over', 'neverOver', say.isNeverToLie(name(upper)));
     else if (lower === inkFirst || upper === inkLast) {
-      const condition =
-        lower === inkFirst ? `${name(lower)} goes down before all other inks` : `${name(upper)} goes down after all other inks`;
-      add(
-        'never-over',
-        'neverOver',
-        `${name(upper)} never lies over ${name(lower)}, but ${condition}; take one of the two away, or let the two never touch.`,
-      );
+      const condition = lower === inkFirst ? say.goesDownBeforeAllOther(name(lower)) : say.goesDownAfterAll(name(upper));
+      add('never-over', 'neverOver', say.neverLiesOverButTake(name(upper), name(lower), condition));
     }
   }
 }
@@ -143,24 +121,20 @@ function checkInkOrders({ settings, studio }: Asked, add: Add): void {
 function checkMoves({ settings, studio, bench }: Asked, add: Add): void {
   const { echoes = 0, echoMm = 0, veil, holds, offsetSnapMm = 0.1 } = settings;
   if (echoes > 0 && !(echoMm >= Math.max(0.1, offsetSnapMm))) {
-    add('echo', 'echoMm', `Repeats are asked for, but they are off by ${echoMm} mm at most; let them be further off.`);
+    add('echo', 'echoMm', say.repeatsAreAskedFor(echoMm));
   }
   if (veil !== true) return;
   const last = holds.find((hold) => hold.kind === 'last');
   if (last !== undefined) {
     const number = bench.findIndex((pull) => pull.id === last.pull) + 1;
-    add('veil-last', 'veil', `A veil goes down last, but pull ${number} stays last; take one of the two away.`);
+    add('veil-last', 'veil', say.veilGoesDownLast(number));
   }
   const resting = studio.screens.map((screen) => ({ id: screen.id, screen: screen.id, ink: '', dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 }));
   if (veilPulls(resting, studio, settings).length === 0) {
-    add('veil-ink', 'veil', 'No ink that may be used lets enough show through for a veil; allow a translucent ink, or take the veil away.');
+    add('veil-ink', 'veil', say.noInkThatMay);
   }
 }
 
 function screenName(id: string, studio: Studio): string {
-  return `Screen ${studio.screens.find((screen) => screen.id === id)?.number ?? id}`;
-}
-
-function count(many: number, what: string): string {
-  return `${many.toLocaleString('en')} ${what}${many === 1 ? '' : 's'}`;
+  return say.screen(studio.screens.find((screen) => screen.id === id)?.number ?? id);
 }

@@ -1,6 +1,8 @@
 import { cutText } from '../../base/bounds.ts';
 import type { Problem } from '../../base/error.ts';
 import type { Pull } from '../../stack/types.ts';
+import { say } from '../../words/en/explore/settings.ts';
+import { capital } from '../../words/language.ts';
 import { arrange } from '../search/arrange.ts';
 import type { Hold } from '../types.ts';
 import { findCircle } from './hold-circle.ts';
@@ -36,7 +38,7 @@ export function checkHolds(pulls: Pulls, holds: readonly Hold[]): Problem[] {
       : [
           {
             code: 'hold.unknown-pull',
-            message: `What must stay, entry ${index + 1}, names the pull '${cutText(id)}', which is not in the stack; take it away.`,
+            message: say.whatMustStayEntry(index + 1, cutText(id)),
             where: `holds[${index}]`,
           },
         ];
@@ -66,14 +68,12 @@ class KnownHolds {
   aloneAndInPairs(): Problem[] {
     // Any one hold leaves room but that of a pull before itself.
     const isBad = ({ hold }: Known): boolean => hold.kind === 'before' && hold.pull === hold.other;
-    const problems = this.known
-      .filter(isBad)
-      .map(({ hold, index }) => contradiction(index, `${capital(this.say(hold))}, which no order can keep; let it move.`));
+    const problems = this.known.filter(isBad).map(({ hold, index }) => contradiction(index, say.whichNoOrderCan(capital(this.say(hold)))));
     const good = this.known.filter((each) => !isBad(each));
     for (const [a, b] of suspectPairs(good, this.left)) {
       if (problems.length >= MOST_TOLD) break;
       if (this.admits([a.hold, b.hold])) continue;
-      problems.push(contradiction(b.index, `${capital(this.say(a.hold))}, but ${this.say(b.hold)}; take one of the two away.`));
+      problems.push(contradiction(b.index, say.butTakeOneOf(capital(this.say(a.hold)), this.say(b.hold))));
     }
     return problems;
   }
@@ -87,7 +87,7 @@ class KnownHolds {
     return [
       {
         code: 'hold.circle',
-        message: `What must stay goes round in a circle: pull ${names.join(' under pull ')}; take one of them away.`,
+        message: say.whatMustStayGoes(names.join(say.underPull)),
         where: 'holds',
       },
     ];
@@ -105,12 +105,7 @@ class KnownHolds {
     }
     const first = this.known[fails - 1];
     if (first === undefined) return [];
-    return [
-      contradiction(
-        first.index,
-        `${capital(this.say(first.hold))}, which no order can keep together with what must stay before it; take one of them away.`,
-      ),
-    ];
+    return [contradiction(first.index, say.whichNoOrderCanKeep(capital(this.say(first.hold))))];
   }
 
   private admits(some: readonly Hold[]): boolean {
@@ -138,8 +133,4 @@ function allBut(pulls: Pulls, left: Pulls, some: readonly Hold[]): Pulls {
 function outAndPlaced(some: readonly Hold[]): boolean {
   const out = new Set(some.flatMap((hold) => (hold.kind === 'out' ? [hold.pull] : [])));
   return some.some((hold) => out.has(hold.pull) && ['first', 'last', 'place'].includes(hold.kind));
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -5,6 +5,7 @@ import { pairOverlapAreas } from '../../stack/overlap-areas.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/settings.ts';
 import { inkArcs } from '../search/ink-arcs.ts';
 import type { ExploreSettings } from '../types.ts';
 import { conditionsOf } from './conditions.ts';
@@ -61,7 +62,7 @@ export function checkInkOrder(settings: ExploreSettings, studio: Studio, bench: 
       const words = describeHold(hold, number, pulls);
       problems.push({
         code: 'limit.ink-hold',
-        message: `${says}, but ${words}, and their inks are kept; take one of the two away, or let those inks change.`,
+        message: say.butAndTheirInks(says, words),
         where: field,
       });
     }

@@ -1,4 +1,5 @@
 import type { Problem } from '../../base/error.ts';
+import { say } from '../../words/en/explore/settings.ts';
 import type { ExploreSettings } from '../types.ts';
 import { inRange } from './range.ts';
 import { NUMBER_SETTINGS } from './setting-table.ts';
@@ -18,7 +19,7 @@ export function checkRanges(settings: ExploreSettings): Problem[] {
     problems.push({
       code: 'limit.snap',
       where: 'offsetRangeMm',
-      message: `Offsets go up to ${offsetRangeMm} mm, but in steps of ${offsetSnapMm} mm; let them go further, or in finer steps.`,
+      message: say.offsetsGoUpTo(offsetRangeMm, offsetSnapMm),
     });
   }
   const { orderFrom = 0, orderTo = 1 } = settings;
@@ -26,7 +27,7 @@ export function checkRanges(settings: ExploreSettings): Problem[] {
     problems.push({
       code: 'explore.order-range',
       where: 'orderTo',
-      message: `From ${Math.round(orderFrom * 100)} % of the pairs to ${Math.round(orderTo * 100)} % were to change places; let the second number be the larger.`,
+      message: say.fromOfPairsTo(Math.round(orderFrom * 100), Math.round(orderTo * 100)),
     });
   }
   return problems;

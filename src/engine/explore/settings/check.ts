@@ -2,6 +2,7 @@ import type { Problem } from '../../base/error.ts';
 import { MOST_PULLS } from '../../base/limits.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/settings.ts';
 import { rearranged } from '../places/asked.ts';
 import type { ExploreSettings } from '../types.ts';
 import { checkBlank } from './check-blank.ts';
@@ -32,12 +33,7 @@ export function checkExplore(settings: ExploreSettings, studio: Studio, bench: r
     (settings.echoes ?? 0) > 0 ||
     (settings.maxStrokes ?? 1) > 1 ||
     settings.veil === true;
-  if (!moves)
-    add(
-      'no-moves',
-      'order',
-      'Nothing may change, so there is nothing to find; let the order, the inks, the offsets or the screens change.',
-    );
+  if (!moves) add('no-moves', 'order', say.nothingMayChangeSo);
   problems.push(...checkHolds(bench, settings.holds), ...checkClashes(settings, studio, bench));
   // Looks at the sheet itself, so only where all that it names is there.
   if (problems.length === 0) problems.push(...checkBlank(settings, studio, bench));
@@ -50,33 +46,22 @@ function checkStack(studio: Studio, bench: readonly Pull[], settings: ExploreSet
   const screens = new Set(studio.screens.map((screen) => screen.id));
   const inks = new Set(studio.inks.map((ink) => ink.id));
   if (screens.size === 0) {
-    add('no-screens', 'drawer', 'The drawer has no screens; add a shape and make a screen of it first.');
+    add('no-screens', 'drawer', say.drawerHasNoScreens);
     return;
   }
   if (bench.length > MOST_PULLS) {
-    add('too-many-pulls', 'bench', `The stack has ${bench.length} pulls; the explorer takes up to ${MOST_PULLS}, so leave some out.`);
+    add('too-many-pulls', 'bench', say.stackHasPullsExplorer(bench.length, MOST_PULLS));
   }
   const out = new Set(settings.holds.flatMap((hold) => (hold.kind === 'out' ? [hold.pull] : [])));
   if (bench.every((pull) => out.has(pull.id)) && !(settings.bringIn > 0)) {
-    add('empty-stack', 'bench', 'The stack has no pulls to start from; put one on the bench or let screens be brought in.');
+    add('empty-stack', 'bench', say.stackHasNoPulls);
   }
   const ids = new Set<string>();
   bench.forEach((pull, index) => {
-    if (ids.has(pull.id))
-      add('same-id', `bench[${index}]`, `Pull ${index + 1} has the same id '${pull.id}' as a pull before it; give each pull its own.`);
+    if (ids.has(pull.id)) add('same-id', `bench[${index}]`, say.pullHasSameId(index + 1, pull.id));
     ids.add(pull.id);
-    if (!screens.has(pull.screen))
-      add(
-        'unknown-screen',
-        `bench[${index}]`,
-        `Pull ${index + 1} uses the screen '${pull.screen}', which is not in the drawer; choose another screen or leave the pull out.`,
-      );
-    if (!inks.has(pull.ink))
-      add(
-        'unknown-ink',
-        `bench[${index}]`,
-        `Pull ${index + 1} uses the ink '${pull.ink}', which is not in the drawer; choose another ink or leave the pull out.`,
-      );
+    if (!screens.has(pull.screen)) add('unknown-screen', `bench[${index}]`, say.pullUsesScreenWhich(index + 1, pull.screen));
+    if (!inks.has(pull.ink)) add('unknown-ink', `bench[${index}]`, say.pullUsesInkWhich(index + 1, pull.ink));
   });
 }
 
@@ -84,11 +69,11 @@ function checkPalette(settings: ExploreSettings, studio: Studio, add: Add): void
   const { palette, recolour, bringIn } = settings;
   if (!recolour && !(bringIn > 0)) return;
   if (palette.length === 0) {
-    add('empty-palette', 'palette', 'The palette is empty; allow at least one ink, or keep the inks and bring no screens in.');
+    add('empty-palette', 'palette', say.paletteIsEmptyAllow);
   }
   palette.forEach((id, index) => {
     if (!studio.inks.some((ink) => ink.id === id)) {
-      add('palette-ink', `palette[${index}]`, `The palette names the ink '${id}', which is not in the drawer; take it off the palette.`);
+      add('palette-ink', `palette[${index}]`, say.paletteNamesInkWhich(id));
     }
   });
 }

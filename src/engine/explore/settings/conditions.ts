@@ -1,5 +1,6 @@
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/settings.ts';
 import type { ExploreSettings } from '../types.ts';
 import { describeHold } from './hold-words.ts';
 import { LIMIT_FIELDS, LIMITS, limitText } from './limits.ts';
@@ -32,12 +33,12 @@ export function conditionsOf(settings: ExploreSettings, studio: Studio, bench: r
   for (const hold of holds) {
     if (number.has(hold.pull) && (hold.kind !== 'before' || number.has(hold.other))) add('holds', [hold], describeHold(hold, number, left));
   }
-  for (const pair of apart) if (pair.every(ink)) add('apart', [pair], `${ink(pair[0])} never touches ${ink(pair[1])}`);
-  for (const pair of neverOver) if (pair.every(ink)) add('neverOver', [pair], `${ink(pair[0])} never lies over ${ink(pair[1])}`);
-  if (inkFirst !== undefined && ink(inkFirst) !== undefined) add('inkFirst', inkFirst, `${ink(inkFirst)} goes down before all other inks`);
-  if (inkLast !== undefined && ink(inkLast) !== undefined) add('inkLast', inkLast, `${ink(inkLast)} goes down after all other inks`);
-  for (const id of mustScreens) if (screen(id) !== undefined) add('mustScreens', [id], `screen ${screen(id)} is in every print`);
-  for (const id of notScreens) if (screen(id) !== undefined) add('notScreens', [id], `screen ${screen(id)} is in no print`);
+  for (const pair of apart) if (pair.every(ink)) add('apart', [pair], say.neverTouches(ink(pair[0]) ?? '', ink(pair[1]) ?? ''));
+  for (const pair of neverOver) if (pair.every(ink)) add('neverOver', [pair], say.neverLiesOver(ink(pair[0]) ?? '', ink(pair[1]) ?? ''));
+  if (inkFirst !== undefined && ink(inkFirst) !== undefined) add('inkFirst', inkFirst, say.goesDownBeforeAllOtherInks(ink(inkFirst) ?? ''));
+  if (inkLast !== undefined && ink(inkLast) !== undefined) add('inkLast', inkLast, say.goesDownAfterAllOther(ink(inkLast) ?? ''));
+  for (const id of mustScreens) if (screen(id) !== undefined) add('mustScreens', [id], say.screenIsInEvery(screen(id) ?? ''));
+  for (const id of notScreens) if (screen(id) !== undefined) add('notScreens', [id], say.screenIsInNo(screen(id) ?? ''));
   for (const field of LIMIT_FIELDS) {
     const most = settings[field];
     if (most !== undefined) add(field, most, LIMITS[field].says(limitText(field, most)));

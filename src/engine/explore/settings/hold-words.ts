@@ -1,4 +1,5 @@
 import type { Pull } from '../../stack/types.ts';
+import { say } from '../../words/en/explore/settings.ts';
 import type { Hold } from '../types.ts';
 
 /**
@@ -7,21 +8,21 @@ import type { Hold } from '../types.ts';
  * @param left pulls that may be there, first down first
  */
 export function describeHold(hold: Hold, number: ReadonlyMap<string, number>, left: readonly Pick<Pull, 'id'>[]): string {
-  const pull = `pull ${number.get(hold.pull)}`;
+  const pull = say.pull(number.get(hold.pull) ?? '');
   switch (hold.kind) {
     case 'first':
-      return `${pull} stays first`;
+      return say.staysFirst(pull);
     case 'last':
-      return `${pull} stays last`;
+      return say.staysLast(pull);
     case 'place':
-      return `${pull} stays in its place (number ${left.findIndex((each) => each.id === hold.pull) + 1 || number.get(hold.pull)} down)`;
+      return say.staysInItsPlace(pull, (left.findIndex((each) => each.id === hold.pull) + 1 || number.get(hold.pull)) ?? '');
     case 'ink':
-      return `${pull} keeps its ink`;
+      return say.keepsItsInk(pull);
     case 'lies':
-      return `${pull} lies as it does`;
+      return say.liesAsItDoes(pull);
     case 'out':
-      return `${pull} is never there`;
+      return say.isNeverThere(pull);
     case 'before':
-      return `${pull} stays under pull ${number.get(hold.other)}`;
+      return say.staysUnderPull(pull, number.get(hold.other) ?? '');
   }
 }

@@ -1,6 +1,8 @@
 import type { Lab } from '../../colour/lab.ts';
 import { OVERPRINT_COLOUR_DELTA_E } from '../../ink/film/overprint.ts';
 import type { CellMap, Pull } from '../../stack/types.ts';
+import { say } from '../../words/en/explore/settings.ts';
+import { numberLocale } from '../../words/language.ts';
 import { edgeShare, SHEET_EDGE_MM } from '../measure/edge-share.ts';
 import { overprintColourArea } from '../measure/overprint-colours.ts';
 import { setUps } from '../measure/set-ups.ts';
@@ -52,14 +54,14 @@ export interface ShareLimit extends LimitWords {
 const SHARE: Range = { least: 0, most: 1, step: 0.005, whole: false };
 
 function countLimit(what: string, words: Pick<CountLimit, 'fold' | 'label' | 'unit' | 'help' | 'ofStack' | 'measure'>): CountLimit {
-  const atMost = (value: string): string => `at most ${value} ${value === '1' ? what.slice(0, -1) : what}`;
+  const atMost = (value: string): string => say.atMost(value, value === '1' ? what.slice(0, -1) : what);
   return {
     kind: 'count',
     range: wholeFrom(1),
     what,
-    brief: (value) => (words.fold === 'inks' ? `at most ${value}` : `${value} ${what}`),
+    brief: (value) => (words.fold === 'inks' ? say.atMostValue(value) : `${value} ${what}`),
     atMost,
-    says: (value) => `a print has ${atMost(value)}`,
+    says: (value) => say.printHas(atMost(value)),
     ...words,
   };
 }
@@ -73,49 +75,49 @@ const different = (name: (pull: Pull) => string) => (pulls: readonly Pull[]) => 
 export const LIMITS = {
   maxInks: countLimit('inks', {
     fold: 'inks',
-    label: 'In one print at most',
-    unit: 'inks',
+    label: say.inOnePrintAt,
+    unit: say.inks,
     ofStack: false,
     measure: different((pull) => pull.ink),
   }),
-  maxPulls: countLimit('pulls', { fold: 'print', label: 'Pulls', unit: 'a print', ofStack: true, measure: (pulls) => pulls.length }),
+  maxPulls: countLimit('pulls', { fold: 'print', label: say.pulls, unit: say.aPrint, ofStack: true, measure: (pulls) => pulls.length }),
   maxScreens: countLimit('screens', {
     fold: 'print',
-    label: 'Screens',
-    unit: 'a print',
+    label: say.screens,
+    unit: say.aPrint,
     ofStack: true,
     measure: different((pull) => pull.screen),
   }),
   maxSetUps: countLimit('set-ups', {
     fold: 'print',
-    label: 'Set-ups',
-    unit: 'a print',
-    help: 'A set-up is one screen on the press in one ink at one offset.',
+    label: say.setUps,
+    unit: say.aPrint,
+    help: say.setUpIsOne,
     ofStack: true,
     measure: setUps,
   }),
   maxThirdShare: {
     kind: 'share',
     fold: 'print',
-    label: 'Overprint colours',
+    label: say.overprintColours,
     unit: '%',
-    help: `An overprint colour appears where inks overlap and is no ink’s own: further than ΔE ${OVERPRINT_COLOUR_DELTA_E} from the paper and from every pull alone on it. The limit is its share of the sheet.`,
+    help: say.overprintColourAppearsWhere(OVERPRINT_COLOUR_DELTA_E),
     range: SHARE,
-    what: 'overprint colours',
-    brief: (value) => `overprint colours ${value}`,
-    says: (value) => `overprint colours cover at most ${value} of a print`,
+    what: say.overprintColours2,
+    brief: (value) => say.overprintColoursValue(value),
+    says: (value) => say.overprintColoursCoverAt(value),
     ofColours: true,
     measure: ({ map, lab, swatches }) => overprintColourArea(map, lab, swatches) / (map.widthMm * map.heightMm),
   },
   maxEdgeShare: {
     kind: 'share',
     fold: 'print',
-    label: `Ink on the sheet's outer ${SHEET_EDGE_MM} mm`,
+    label: say.inkOnSheetsOuter(SHEET_EDGE_MM),
     unit: '%',
     range: SHARE,
-    what: "the sheet's edge",
-    brief: (value) => `edge ${value}`,
-    says: (value) => `ink covers at most ${value} of the sheet's outer ${SHEET_EDGE_MM} mm`,
+    what: say.sheetsEdge,
+    brief: (value) => say.edge(value),
+    says: (value) => say.inkCoversAtMost(value, SHEET_EDGE_MM),
     ofColours: false,
     measure: ({ map }) => edgeShare(map),
   },
@@ -139,7 +141,7 @@ const SHARE_LIMITS: readonly Entry<ShareLimit>[] = entries
 
 /** A limit's value as it is read: '1,200', '5 %'. */
 export function limitText(field: LimitField, value: number): string {
-  return LIMITS[field].kind === 'count' ? value.toLocaleString('en') : `${Math.round(value * 1000) / 10} %`;
+  return LIMITS[field].kind === 'count' ? value.toLocaleString(numberLocale()) : `${Math.round(value * 1000) / 10} %`;
 }
 
 /** Whether the pulls keep to all that is limited by counting. */

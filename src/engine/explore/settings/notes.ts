@@ -6,6 +6,7 @@ import { CellMapBuilder } from '../../stack/cell-map.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/settings.ts';
 import { prints } from '../measure/prints.ts';
 
 /**
@@ -44,11 +45,7 @@ function note(code: string, where: string, message: string): Problem {
 }
 
 function bareNote(i: number, screen: string): Problem {
-  return note(
-    'no-shapes',
-    `bench[${i}]`,
-    `Pull ${i + 1} prints nothing: ${screen}, has no shapes; place one on it in the Drawer, or leave the pull out.`,
-  );
+  return note('no-shapes', `bench[${i}]`, say.pullPrintsNothingHas(i + 1, screen));
 }
 
 function outsideNotes(outside: readonly number[], screenOf: (i: number) => string): Problem[] {
@@ -56,8 +53,8 @@ function outsideNotes(outside: readonly number[], screenOf: (i: number) => strin
   if (first === undefined) return [];
   const message =
     outside.length === 1
-      ? `Pull ${first + 1} prints nothing: ${screenOf(first)}, lies outside the sheet; move it onto the sheet, or leave the pull out.`
-      : `Pulls ${list(outside.map((i) => i + 1))} print nothing: their screens lie outside the sheet; move them onto the sheet, or leave the pulls out.`;
+      ? say.pullPrintsNothingLies(first + 1, screenOf(first))
+      : say.pullsPrintNothingTheir(list(outside.map((i) => i + 1)));
   return [note('outside', `bench[${first}]`, message)];
 }
 
@@ -65,10 +62,7 @@ function cutNotes(cut: readonly number[]): Problem[] {
   const [first] = cut;
   if (first === undefined) return [];
   const pulls = list(cut.map((i) => i + 1));
-  const message =
-    cut.length === 1
-      ? `Pull ${pulls} reaches beyond the sheet and is cut off at its edge; move it in, or choose a larger sheet.`
-      : `Pulls ${pulls} reach beyond the sheet and are cut off at its edge; move them in, or choose a larger sheet.`;
+  const message = cut.length === 1 ? say.pullReachesBeyondSheet(pulls) : say.pullsReachBeyondSheet(pulls);
   return [note('cut', `bench[${first}]`, message)];
 }
 
@@ -80,27 +74,18 @@ function alikeNotes(bench: readonly Pull[]): Problem[] {
   });
   return [...alike.values()]
     .filter((same) => same.length > 1)
-    .map((same) =>
-      note(
-        'alike',
-        `bench[${same[0]}]`,
-        `Pulls ${list(same.map((i) => i + 1))} are one screen in one ink at one offset, so each only thickens the one before; give them other offsets, or give one pull more strokes.`,
-      ),
-    );
+    .map((same) => note('alike', `bench[${same[0]}]`, say.pullsAreOneScreen(list(same.map((i) => i + 1)))));
 }
 
 function blankNotes(numbers: readonly number[]): Problem[] {
   if (numbers.length === 0) return [];
-  const message =
-    numbers.length === 1
-      ? `Screen ${list(numbers)} prints nothing on this sheet, so no print brings it in; place shapes on the sheet in the Drawer.`
-      : `Screens ${list(numbers)} print nothing on this sheet, so no print brings them in; place shapes on the sheet in the Drawer.`;
+  const message = numbers.length === 1 ? say.screenPrintsNothingOn(list(numbers)) : say.screensPrintNothingOn(list(numbers));
   return [note('blank', 'drawer', message)];
 }
 
 function screenName(id: string, studio: Studio): string {
   const { number, name } = defined(studio.screens.find((screen) => screen.id === id));
-  return `screen ${number}, ${name}`;
+  return say.screenNumber(number, name);
 }
 
 function reachesOut(pull: Pull, studio: Studio): boolean {
@@ -115,7 +100,7 @@ function atRest(screen: string): Pull {
 
 /** '1, 2 and 5'; long lists are cut short. */
 function list(numbers: readonly number[]): string {
-  if (numbers.length > 6) return `${numbers.slice(0, 5).join(', ')} and ${numbers.length - 5} more`;
+  if (numbers.length > 6) return say.andMore(numbers.slice(0, 5).join(', '), numbers.length - 5);
   if (numbers.length === 1) return String(numbers[0]);
-  return `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
+  return say.and(numbers.slice(0, -1).join(', '), numbers.at(-1) ?? '');
 }

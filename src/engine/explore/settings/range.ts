@@ -1,4 +1,6 @@
 import { type Limits, MOST_COUNTED, within } from '../../base/limits.ts';
+import { say } from '../../words/en/explore/settings.ts';
+import { numberLocale } from '../../words/language.ts';
 
 /** What a number may be, and in which steps a field changes it. */
 export interface Range extends Limits {
@@ -13,7 +15,7 @@ export function inRange(range: Range, value: number): boolean {
 
 /** 'from 0 to 1,000' or '1 or more, at most a million', as it stands in a sentence. */
 export function rangeText({ least, most }: Range): string {
-  return most === MOST_COUNTED ? `${least} or more, at most a million` : `from ${least} to ${most.toLocaleString('en')}`;
+  return most === MOST_COUNTED ? say.orMoreAtMost(least) : say.fromTo(least, most.toLocaleString(numberLocale()));
 }
 
 /** Whole numbers from one up; where no most is given, more only asks for nothing. */

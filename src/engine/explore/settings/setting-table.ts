@@ -1,4 +1,5 @@
 import { OFFSET_RANGE_MM, STROKES } from '../../base/limits.ts';
+import { say } from '../../words/en/explore/settings.ts';
 import { DEFAULT_PLACE_MM, type ExploreSettings } from '../types.ts';
 import { LIMITS, type CountLimit, type LimitField, type ShareLimit } from './limits.ts';
 import { type Range, rangeText, wholeFrom } from './range.ts';
@@ -59,14 +60,14 @@ function limit({ kind, range, what, label, unit, help }: CountLimit | ShareLimit
   return optionalNumber(range, {
     label,
     unit,
-    empty: 'any',
+    empty: say.any,
     code: 'limit.range',
     ...(help === undefined ? {} : { help }),
     ...(counts ? {} : { shownTimes: 100 }),
     wrong: (value) =>
       counts
-        ? `At most ${value} ${what} were asked for; give a whole number, ${rangeText(range)}, or none.`
-        : `The limit on ${what} is ${Math.round(value * 1000) / 10} %; give ${100 * range.least} to ${100 * range.most} %, or none.`,
+        ? say.atMostWereAsked(value, what, rangeText(range))
+        : say.limitOnIsGive(what, Math.round(value * 1000) / 10, 100 * range.least, 100 * range.most),
   });
 }
 
@@ -85,19 +86,19 @@ function turnedPairs(label: string): NumberSetting {
     label,
     unit: '%',
     shownTimes: 100,
-    empty: 'any',
+    empty: say.any,
     code: 'explore.order-range',
-    wrong: (value) => `${Math.round(value * 100)} % of the overlapping pairs were to change places; give 0 to 100 %, or none.`,
+    wrong: (value) => say.ofOverlappingPairsWere(Math.round(value * 100)),
   });
 }
 
 const SNAP: NumberSetting & ChoiceSetting<number> = {
   ...optionalNumber(mm(0.1), {
-    label: 'Offsets in steps of',
+    label: say.offsetsInStepsOf,
     unit: 'mm',
     empty: '0.1',
     code: 'limit.snap',
-    wrong: (value) => `Offsets in steps of ${value} mm were asked for; give a length ${rangeText(mm(0.1))} mm.`,
+    wrong: (value) => say.offsetsInStepsOfMm(value, rangeText(mm(0.1))),
   }),
   choices: [0.1, 0.5, 1].map((step) => [step, `${step} mm`] as const),
 };
@@ -107,101 +108,100 @@ const SNAP: NumberSetting & ChoiceSetting<number> = {
  * LIMITS.
  */
 export const SETTINGS = {
-  seed: { label: 'Name of the wall' },
+  seed: { label: say.nameOfWall },
   count: number(COUNT, {
-    label: 'How many',
-    unit: 'prints',
+    label: say.howMany,
+    unit: say.prints,
     code: 'explore.count',
-    wrong: (value) => `${value} prints were asked for; ask for a whole number ${rangeText(COUNT)}.`,
+    wrong: (value) => say.printsWereAskedFor(value, rangeText(COUNT)),
   }),
-  order: { label: 'Order of the pulls' },
-  orderFrom: turnedPairs('Pairs that change places, from'),
-  orderTo: turnedPairs('to'),
-  recolour: { label: 'Inks' },
-  palette: { label: 'Inks that the wall may use' },
+  order: { label: say.orderOfPulls },
+  orderFrom: turnedPairs(say.pairsThatChangePlaces),
+  orderTo: turnedPairs(say.to),
+  recolour: { label: say.inks2 },
+  palette: { label: say.inksThatWallMay },
   offsetRangeMm: number(mm(), {
-    label: 'Offset up to',
+    label: say.offsetUpTo,
     unit: 'mm',
     code: 'explore.offset-range',
-    wrong: (value) => `Offsets of up to ${value} mm were asked for; give a length ${rangeText(mm())} mm.`,
+    wrong: (value) => say.offsetsOfUpTo(value, rangeText(mm())),
   }),
   leaveOut: number(wholeFrom(0), {
-    label: 'Leave out up to',
-    unit: 'pulls',
+    label: say.leaveOutUpTo,
+    unit: say.pulls2,
     code: 'explore.leave-out',
-    wrong: (value) => `The number of screens to leave out is ${value}; give a whole number, ${rangeText(wholeFrom(0))}.`,
+    wrong: (value) => say.numberOfScreensTo(value, rangeText(wholeFrom(0))),
   }),
   bringIn: number(wholeFrom(0), {
-    label: 'Bring in up to',
-    unit: 'screens',
+    label: say.bringInUpTo,
+    unit: say.screens2,
     code: 'explore.bring-in',
-    wrong: (value) => `The number of screens to bring in is ${value}; give a whole number, ${rangeText(wholeFrom(0))}.`,
+    wrong: (value) => say.numberOfScreensToBring(value, rangeText(wholeFrom(0))),
   }),
-  holds: { label: 'What must stay' },
+  holds: { label: say.whatMustStay },
   minDeltaE: number(DELTA_E, {
-    label: 'Counts as the same below',
+    label: say.countsAsSameBelow,
     unit: 'ΔE00',
     code: 'explore.min-delta-e',
-    wrong: (value) => `The ΔE below which two prints count as the same is ${value}; give a number ${rangeText(DELTA_E)}.`,
+    wrong: (value) => say.deltaEBelowWhichTwo(value, rangeText(DELTA_E)),
   }),
-  unwidenedDeltaE: { label: 'Counts as the same below, before it was widened' },
-  apart: { label: 'Never touch' },
-  neverOver: { label: 'Never over' },
-  inkFirst: { label: 'Down before all others' },
-  inkLast: { label: 'Down after all others' },
-  offsetDirection: choice('Offsets go', ['any', 'any'], ['across', 'across only'], ['down', 'down only']),
+  unwidenedDeltaE: { label: say.countsAsSameBelowBefore },
+  apart: { label: say.neverTouch },
+  neverOver: { label: say.neverOver },
+  inkFirst: { label: say.downBeforeAllOthers },
+  inkLast: { label: say.downAfterAllOthers },
+  offsetDirection: choice(say.offsetsGo, ['any', say.any], ['across', say.acrossOnly], ['down', say.downOnly]),
   offsetSnapMm: SNAP,
-  turns: choice('Turns', ['none', 'none'], ['half', 'by 180°'], ['quarter', 'by 90°'], ['any', 'any']),
-  places: choice('Screens lie', ['drawn', 'as drawn'], ['near', 'near'], ['anywhere', 'anywhere']),
+  turns: choice(say.turns, ['none', say.none], ['half', say.by180], ['quarter', say.by90], ['any', say.any]),
+  places: choice(say.screensLie, ['drawn', say.asDrawn], ['near', say.near], ['anywhere', say.anywhere]),
   placeMm: optionalNumber(mm(0.1), {
-    label: 'From where they were drawn, up to',
+    label: say.fromWhereTheyWere,
     unit: 'mm',
     empty: String(DEFAULT_PLACE_MM),
     code: 'limit.range',
-    wrong: (value) => `Screens may lie up to ${value} mm from where they were drawn; give a length ${rangeText(mm(0.1))} mm.`,
+    wrong: (value) => say.screensMayLieUp(value, rangeText(mm(0.1))),
   }),
   onSheet: optionalNumber(ON_SHEET, {
-    label: 'Stays on the sheet, at least',
+    label: say.staysOnSheetAt,
     unit: '%',
     shownTimes: 100,
     empty: '100',
     code: 'limit.range',
-    wrong: (value) =>
-      `At least ${Math.round(value * 1000) / 10} % of a screen is to stay on the sheet; give ${100 * ON_SHEET.least} to 100 %, or none.`,
+    wrong: (value) => say.atLeastOfScreen(Math.round(value * 1000) / 10, 100 * ON_SHEET.least),
   }),
-  mirrored: { label: 'Mirrored films' },
+  mirrored: { label: say.mirroredFilms },
   repeats: optionalNumber(wholeFrom(0), {
-    label: 'Pull again elsewhere, up to',
-    unit: 'pulls',
+    label: say.pullAgainElsewhereUp,
+    unit: say.pulls2,
     empty: '0',
     code: 'limit.range',
-    wrong: (value) => `${value} pulls were to be pulled again elsewhere; give a whole number, ${rangeText(wholeFrom(0))}.`,
+    wrong: (value) => say.pullsWereToBe(value, rangeText(wholeFrom(0))),
   }),
   echoes: optionalNumber(wholeFrom(0), {
-    label: 'Print again, a little off, up to',
-    unit: 'pulls',
+    label: say.printAgainLittleOff,
+    unit: say.pulls2,
     empty: '0',
     code: 'limit.range',
-    wrong: (value) => `${value} repeats were asked for; give a whole number, ${rangeText(wholeFrom(0))}.`,
+    wrong: (value) => say.repeatsWereAskedFor(value, rangeText(wholeFrom(0))),
   }),
   echoMm: optionalNumber(mm(), {
-    label: 'Repeats are off by up to',
+    label: say.repeatsAreOffBy,
     unit: 'mm',
     empty: '0',
     code: 'limit.range',
-    wrong: (value) => `Repeats are off by up to ${value} mm; give a length ${rangeText(mm())} mm.`,
+    wrong: (value) => say.repeatsAreOffByUp(value, rangeText(mm())),
   }),
   maxStrokes: optionalNumber(STROKES_A_PULL, {
-    label: 'Strokes, 1 to',
-    unit: 'a pull',
+    label: say.strokes1To,
+    unit: say.aPull,
     empty: '1',
     code: 'limit.range',
-    wrong: (value) => `At most ${value} strokes were asked for; give a whole number ${rangeText(STROKES_A_PULL)}, or none.`,
+    wrong: (value) => say.atMostStrokesWere(value, rangeText(STROKES_A_PULL)),
   }),
-  veil: { label: 'A veil may go over all, last down' },
-  onlyAtHand: { label: 'Only screens at hand: made, or to make' },
-  mustScreens: { label: 'always there' },
-  notScreens: { label: 'never there' },
+  veil: { label: say.veilMayGoOver },
+  onlyAtHand: { label: say.onlyScreensAtHand },
+  mustScreens: { label: say.alwaysThere },
+  notScreens: { label: say.neverThere },
   ...limits,
 } satisfies Record<keyof Required<ExploreSettings>, Setting>;
 

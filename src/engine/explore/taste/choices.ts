@@ -1,4 +1,5 @@
 import { EngineError } from '../../base/error.ts';
+import { say } from '../../words/en/explore/taste.ts';
 import type { VariantMeasures } from '../measure/variant-measures.ts';
 
 /** How a print was chosen: directly over another, or out of those beside it. */
@@ -60,13 +61,9 @@ export interface WallChoice {
  * @throws EngineError 'taste.none' when nothing is chosen, 'taste.all' when nothing is passed over
  */
 export function choicesOnWall({ way, chosen, all, sequence, print }: WallChoice): TasteChoice[] {
-  if (chosen.length === 0) throw new EngineError('taste.none', 'Nothing is chosen; select, pin or keep a print that you like.');
+  if (chosen.length === 0) throw new EngineError('taste.none', say.nothingIsChosenSelect);
   const passed = sequence.flatMap((index, place) => (all.has(index) ? [] : [{ index, place }]));
-  if (passed.length === 0)
-    throw new EngineError(
-      'taste.all',
-      'Every print that hangs is chosen, so nothing is passed over; take some out, or compare two of them.',
-    );
+  if (passed.length === 0) throw new EngineError('taste.all', say.everyPrintThatHangs);
   return chosen.flatMap((index): TasteChoice[] => {
     const own = print(index);
     if (own === undefined) return [];

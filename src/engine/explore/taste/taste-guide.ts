@@ -1,4 +1,5 @@
 import { EngineError } from '../../base/error.ts';
+import { say } from '../../words/en/explore/taste.ts';
 import type { TasteOrder } from './arrange-by-taste.ts';
 import { sayingChoices, type TasteChoice } from './choices.ts';
 import type { Scale } from './scale.ts';
@@ -22,9 +23,6 @@ export interface TasteGuide extends TasteOrder {
 export function guideOf(taste: TasteGuide | undefined): TasteGuide {
   const said = taste === undefined ? 0 : sayingChoices(taste.choices);
   if (taste === undefined || said < LEAST_CHOICES_TO_FIND_BY)
-    throw new EngineError(
-      'taste.few',
-      `Prints can be found by what you choose from ${LEAST_CHOICES_TO_FIND_BY} choices on, each of one print over another; there ${said === 1 ? 'is 1' : `are ${said}`} so far: answer ‘This one or that one?’ a few times.`,
-    );
+    throw new EngineError('taste.few', say.printsCanBeFound(LEAST_CHOICES_TO_FIND_BY, said === 1 ? say.is1 : say.are(said)));
   return taste;
 }

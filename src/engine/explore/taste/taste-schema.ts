@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { LONGEST_NAME } from '../../base/limits.ts';
+import { say } from '../../words/en/explore/taste.ts';
 import { SKETCH_LENGTH } from '../look/sketch.ts';
 import { MOST_CHOICES, MOST_PASSED } from './choices.ts';
 
@@ -27,7 +28,7 @@ const printSchema = z.object({
   sketch: z
     .string()
     .length(SKETCH_LENGTH * 2)
-    .regex(/^[0-9a-f]*$/, 'hex digits'),
+    .regex(/^[0-9a-f]*$/, say.hexDigits),
 });
 
 /** Choices that a taste is learnt from, as a project keeps them. */

@@ -1,4 +1,5 @@
 import { f64 } from '../../base/at.ts';
+import { say } from '../../words/en/explore/taste.ts';
 import { type ChosenPair, pairsOf, type TasteChoice, type TastePrint } from './choices.ts';
 import { fitPairs, type LogisticFit, type Pairs, varianceOf } from './logistic.ts';
 import { type Scale, scaleOf, SIZE, standardised } from './scale.ts';
@@ -48,7 +49,7 @@ function fitted(pairs: Pairs): LogisticFit {
   const ridge = Float64Array.from({ length: SIZE }, (_, i) => ridgeOf(i));
   const fit = fitPairs(pairs, ridge);
   // With a ridge there always is one.
-  if (fit === null) throw new RangeError('a taste could not be fitted');
+  if (fit === null) throw new RangeError(say.tasteCouldNotBe);
   return fit;
 }
 

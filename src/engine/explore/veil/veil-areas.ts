@@ -2,6 +2,7 @@ import { EngineError } from '../../base/error.ts';
 import { INK_MESH } from '../../ink/film/film-factor.ts';
 import type { Screen, Shape } from '../../shapes/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/veil.ts';
 import type { VeilOptions } from './veil-types.ts';
 
 /** An area that a veil may cover: a screen, with its shape when the drawer lacks it. */
@@ -19,7 +20,7 @@ export function veilAreas(studio: Studio, options: VeilOptions): VeilArea[] {
   const { screens, whole = true } = options;
   const missing = screens?.find((id) => !studio.screens.some((screen) => screen.id === id));
   if (missing !== undefined) {
-    throw new EngineError('veil.unknown-screen', `The screen '${missing}' is not in the drawer; choose others for the veil.`);
+    throw new EngineError('veil.unknown-screen', say.screenIsNotIn(missing));
   }
   const areas = studio.screens
     .filter((screen) => screens === undefined || screens.includes(screen.id))
@@ -32,7 +33,7 @@ function wholeImage(studio: Studio): VeilArea {
   const { xMm, yMm, widthMm, heightMm } = studio.paper.printable;
   const shape: Shape = {
     id: freeId('whole-image', studio.shapes),
-    name: 'Whole area',
+    name: say.wholeArea,
     rings: [[0, 0, widthMm, 0, widthMm, heightMm, 0, heightMm]],
     fillRule: 'nonzero',
     widthMm,
@@ -41,7 +42,7 @@ function wholeImage(studio: Studio): VeilArea {
   const screen: Screen = {
     id: freeId('veil-screen', studio.screens),
     number: Math.max(0, ...studio.screens.map((each) => each.number)) + 1,
-    name: 'Whole area',
+    name: say.wholeArea,
     placed: [{ shape: shape.id, xMm: xMm + widthMm / 2, yMm: yMm + heightMm / 2, turnDeg: 0, scale: 1 }],
     mesh: { ...(studio.screens[0]?.mesh ?? INK_MESH) },
   };

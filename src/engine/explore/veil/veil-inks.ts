@@ -6,6 +6,7 @@ import { sameMesh } from '../../ink/film/mesh.ts';
 import { baseOf, letDown, printInks } from '../../ink/mix/mix.ts';
 import type { Ink } from '../../ink/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/veil.ts';
 import { freeId } from './veil-areas.ts';
 import type { VeilOptions } from './veil-types.ts';
 
@@ -31,10 +32,10 @@ export function veilInks(studio: Studio, options: VeilOptions): VeilInk[] {
   const base = options.base ?? baseOf(studio.inks);
   const letdowns = options.letdowns ?? LETDOWNS;
   const bad = letdowns.find((parts) => !(parts >= 0 && parts <= 1000));
-  if (bad !== undefined) throw new EngineError('veil.letdown', `A letdown of 1 to ${bad} cannot be mixed; give 0 to 1000 parts of base.`);
+  if (bad !== undefined) throw new EngineError('veil.letdown', say.letdownOf1To(bad));
   const inks = options.inks?.map((id) => {
     const ink = studio.inks.find((each) => each.id === id);
-    if (ink === undefined) throw new EngineError('veil.unknown-ink', `The ink '${id}' is not in the drawer; choose others for the veil.`);
+    if (ink === undefined) throw new EngineError('veil.unknown-ink', say.inkIsNotIn(id));
     return ink;
   });
   const newBase = base === undefined || studio.inks.some((ink) => ink.id === base.id) ? [] : [base];

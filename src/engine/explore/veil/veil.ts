@@ -3,6 +3,7 @@ import { EngineError } from '../../base/error.ts';
 import { filmFactor } from '../../ink/film/film-factor.ts';
 import type { Stack } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/explore/veil.ts';
 import { meanDifference } from '../look/points.ts';
 import { measureVariant } from '../measure/measures.ts';
 import { veilAreas, type VeilArea } from './veil-areas.ts';
@@ -60,7 +61,7 @@ export function* veilSteps(stack: Stack, studio: Studio, options: VeilOptions = 
   const { count = 6, largest = 6, rows = 256, places = 'end' } = options;
   checkCounts({ proposals: count, colours: largest, rows });
   if (stack.pulls.length === 0) {
-    throw new EngineError('veil.empty-stack', 'The stack has no pulls to lay a veil over; put one on the Bench first.');
+    throw new EngineError('veil.empty-stack', say.stackHasNoPulls);
   }
   const grid = { widthMm: studio.paper.widthMm, heightMm: studio.paper.heightMm, rows };
   const inks = veilInks(studio, options);
@@ -91,7 +92,7 @@ export function* veilSteps(stack: Stack, studio: Studio, options: VeilOptions = 
 function checkCounts(counts: Record<string, number>): void {
   for (const [what, value] of Object.entries(counts)) {
     if (!(Number.isInteger(value) && value >= 1 && value <= 4096)) {
-      throw new EngineError('veil.option', `The number of ${what} is ${value}; give a whole number of 1 or more.`);
+      throw new EngineError('veil.option', say.numberOfIsGive(what, value));
     }
   }
 }

@@ -1,5 +1,6 @@
 import { entryAt, num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
+import { say } from '../../words/en/geometry/stroke.ts';
 import type { PenLine } from './pen-line.ts';
 
 /** A dash without a length keeps this one, as a share of the pattern, so that its caps know their way. */
@@ -19,7 +20,7 @@ export function dashLine(line: PenLine, pattern: readonly number[], { from, most
   const whole = lengths.reduce((sum, one) => sum + one, 0);
   if (!(whole > 0) || line.points.length < 4) return [line];
   if ((lineLength(line) / whole) * (lengths.length / 2) > most) {
-    throw new EngineError('geometry.too-many-points', `Lines have more than ${most} dashes; make the dashes longer.`);
+    throw new EngineError('geometry.too-many-points', say.linesHaveMoreThan(most));
   }
   let rest = ((from % whole) + whole) % whole;
   let at = 0;

@@ -1,4 +1,5 @@
 import type { Problem } from '../../base/error.ts';
+import { say } from '../../words/en/ink/cgats.ts';
 
 const MOST = 100;
 
@@ -31,7 +32,7 @@ export class CgatsFaults {
   /** All that was told. */
   all(): Problem[] {
     if (this.more === 0) return this.list;
-    const message = `${this.fileName}: ${this.more} more faults like these are not listed.`;
+    const message = say.moreFaultsLikeThese(this.fileName, this.more);
     return [...this.list, { code: 'cgats.more', message, where: 'line 1, column 1' }];
   }
 }

@@ -1,3 +1,4 @@
+import { say as speech } from '../../words/en/ink/cgats.ts';
 import type { Token } from './text.ts';
 
 /** Keywords of what was measured, and the words in them that say a light was. */
@@ -23,14 +24,14 @@ export function unprinted(fields: readonly Token[], header: ReadonlyMap<string, 
   const say = (keys: readonly string[]): string => keys.map((key) => header.get(key) ?? '').join(' | ');
   const written = say(WRITTEN);
   if (OBSERVER.test(written)) {
-    return 'These are colour-matching functions, how an eye sees, and no colours of a print; choose a file of measured patches.';
+    return speech.theseAreColourMatching;
   }
   const absolute = header.has('LUMINANCE_XYZ_CDM2') || header.has('DISPLAY_TYPE_REFRESH');
   if (absolute || LIGHT.test(say(MEASURED)) || LIGHT_WRITTEN.test(written) || fields.some(({ text }) => LIGHT_FIELD.test(text))) {
-    return 'This is the light of a lamp or a screen, not what a print throws back; measure the patches in reflectance and export that.';
+    return speech.thisIsLightOf;
   }
   if (THROUGH.test(`${written} | ${say(MEASURED)}`)) {
-    return 'This is light that went through a film, not what a print throws back; measure the patches in reflectance and export that.';
+    return speech.thisIsLightThat;
   }
   return null;
 }

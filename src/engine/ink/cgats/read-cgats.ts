@@ -2,6 +2,7 @@ import { defined, entryAt } from '../../base/at.ts';
 import { cutName } from '../../base/bounds.ts';
 import type { Problem } from '../../base/error.ts';
 import type { Lab } from '../../colour/lab.ts';
+import { say } from '../../words/en/ink/cgats.ts';
 import { CgatsFaults, type Place } from './faults.ts';
 import { fieldRoles, type FieldRoles } from './fields.ts';
 import { unprinted } from './lights.ts';
@@ -64,11 +65,7 @@ export function readCgats(text: string, fileName: string): { samples: CgatsSampl
   }
   const tables = tablesOf(linesOf(text), faults);
   if (tables.length === 0 && faults.all().length === 0) {
-    faults.tell(
-      'cgats.no-data',
-      START,
-      'There is no BEGIN_DATA, so this is no CGATS text or it has no table; export them as CGATS.17 text with spectral data.',
-    );
+    faults.tell('cgats.no-data', START, say.thereIsNoBEGIN);
   }
   const measured = measuredTables(tables, faults);
   const scales = scalesOf(measured, faults);
@@ -77,29 +74,21 @@ export function readCgats(text: string, fileName: string): { samples: CgatsSampl
 }
 
 function refusalOf(text: string): [string, Place, string] | null {
-  if (typeof text !== 'string') return ['cgats.binary', START, 'The file is not text; export the measurements as CGATS text.'];
+  if (typeof text !== 'string') return ['cgats.binary', START, say.fileIsNotText];
   if (text.length > MOST_CGATS_CHARACTERS) {
-    return [
-      'cgats.too-large',
-      START,
-      `The file has ${Math.round(text.length / 1e6)} million characters and at most ${MOST_CGATS_CHARACTERS / 1e6} million are read; export fewer patches.`,
-    ];
+    return ['cgats.too-large', START, say.fileHasMillionCharacters(Math.round(text.length / 1e6), MOST_CGATS_CHARACTERS / 1e6)];
   }
   if (wordsOf(text) > MOST_VALUES) {
-    return ['cgats.too-large', START, `The file has more than ${MOST_VALUES / 1e6} million values; export fewer patches.`];
+    return ['cgats.too-large', START, say.fileHasMoreThan(MOST_VALUES / 1e6)];
   }
   // eslint-disable-next-line no-control-regex
   const odd = /[\u0000-\u0008\u000e-\u0019\u001b-\u001f]/u.exec(text);
   if (odd) {
     const before = linesOf(text.slice(0, odd.index));
     const place = { line: before.length, column: defined(before.at(-1)).length + 1 };
-    return [
-      'cgats.binary',
-      place,
-      'There is a character that no text has, so this is another kind of file or a text in UTF-16; export it as plain CGATS text.',
-    ];
+    return ['cgats.binary', place, say.thereIsCharacterThat];
   }
-  if (text.trim() === '' || text.trim() === '\uFEFF') return ['cgats.empty', START, 'The file is empty; export the measurements again.'];
+  if (text.trim() === '' || text.trim() === '\uFEFF') return ['cgats.empty', START, say.fileIsEmptyExport];
   return null;
 }
 
@@ -113,8 +102,8 @@ function measuredTables(tables: readonly RawTable[], faults: CgatsFaults): Measu
     counted.set(table.fieldLines, words);
     fields += words;
     if (fields > MOST_FIELDS) {
-      const many = `The tables up to this one have more than ${MOST_FIELDS} fields`;
-      faults.tell('cgats.too-large', table.begin, `${many}; it and all that follow are left out, so export fewer tables to a file.`);
+      const many = say.tablesUpToThis(MOST_FIELDS);
+      faults.tell('cgats.too-large', table.begin, say.itAndAllThat(many));
       break;
     }
     const one = measuredTable(table, faults);
@@ -137,7 +126,7 @@ function wordsOf(text: string): number {
 
 function measuredTable(table: RawTable, faults: CgatsFaults): MeasuredTable | null {
   if (table.dataLines.length === 0 && table.fieldLines.length > 0) {
-    faults.tell('cgats.no-rows', table.begin, 'The table has no whole row; export the measurements again.');
+    faults.tell('cgats.no-rows', table.begin, say.tableHasNoWhole);
     return null;
   }
   const cut = cutTable(table, faults);
@@ -151,35 +140,23 @@ function measuredTable(table: RawTable, faults: CgatsFaults): MeasuredTable | nu
   }
   const curves = roles.bands.length > 0 || roles.pairs.length > 0;
   if (!curves && roles.lab === null && roles.xyz === null) {
-    faults.tell(
-      'cgats.no-colour',
-      entryAt(fields, 0),
-      'The table has neither spectral columns such as SPECTRAL_380 nor LAB_L, LAB_A and LAB_B nor XYZ_X, XYZ_Y and XYZ_Z; export it with one of them.',
-    );
+    faults.tell('cgats.no-colour', entryAt(fields, 0), say.tableHasNeitherSpectral);
     return null;
   }
   if (rows.length === 0) {
-    faults.tell('cgats.no-rows', table.begin, 'The table has no whole row; export the measurements again.');
+    faults.tell('cgats.no-rows', table.begin, say.tableHasNoWhole);
     return null;
   }
   const illuminant = illuminantOf(table.header);
   // Lab needs no white, so that it is believed before tristimulus values are.
   const xyz = roles.lab === null ? xyzScaleOf(rows, roles, illuminant) : null;
   if (roles.lab === null && roles.xyz !== null && xyz === null && !curves) {
-    faults.tell(
-      'cgats.light-of-xyz',
-      entryAt(fields, roles.xyz[0]),
-      `The XYZ columns are for illuminant ${illuminant}, under which the colour by day cannot be told; export them for D50, or export spectra.`,
-    );
+    faults.tell('cgats.light-of-xyz', entryAt(fields, roles.xyz[0]), say.xyzColumnsAreFor(illuminant));
     return null;
   }
   const read = roles.lab ?? (xyz === null ? null : roles.xyz);
   if (read !== null && illuminant !== 'D50') {
-    faults.tell(
-      'cgats.illuminant',
-      entryAt(fields, read[0]),
-      `The ${roles.lab === null ? 'XYZ' : 'Lab'} columns are for illuminant ${illuminant}, but are taken as D50; export them for D50, or export spectra.`,
-    );
+    faults.tell('cgats.illuminant', entryAt(fields, read[0]), say.columnsAreForIlluminant(roles.lab === null ? 'XYZ' : 'Lab', illuminant));
   }
   return { table, fields, roles, xyz, spectra: spectraOf(rows, roles) };
 }
@@ -200,7 +177,7 @@ function scalesOf(measured: readonly MeasuredTable[], faults: CgatsFaults): Map<
     scales.set(roles.family, scale);
     const column = roles.bands[0]?.column ?? roles.pairs[0]?.value;
     if (scale.doubt !== null && column !== undefined)
-      faults.tell('cgats.scale-doubtful', entryAt(fields, column), `${scale.doubt}; check it against a patch that you know.`);
+      faults.tell('cgats.scale-doubtful', entryAt(fields, column), say.checkItAgainstPatch(scale.doubt));
   }
   return scales;
 }

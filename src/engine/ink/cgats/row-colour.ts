@@ -1,6 +1,7 @@
 import { entryAt, num } from '../../base/at.ts';
 import { type Lab, labFromXyzD50, WHITE_D50, xyzD65, type Xyz } from '../../colour/lab.ts';
 import { BANDS } from '../../colour/weights.ts';
+import { say } from '../../words/en/ink/cgats.ts';
 import { quote, type CgatsFaults } from './faults.ts';
 import type { FieldRoles } from './fields.ts';
 import { numberOf, type Token } from './text.ts';
@@ -45,8 +46,8 @@ export function rowLab(tokens: readonly Token[], faults: CgatsFaults): Lab | nul
   const bad = lab.findIndex((value, i) => !(i === 0 ? value >= 0 && value <= 105 : Math.abs(value) <= 200));
   if (bad < 0) return lab;
   const token = entryAt(tokens, bad);
-  const range = bad === 0 ? 'L must be a number from 0 to 100' : `${'Lab'[bad]} must be a number from −200 to 200`;
-  faults.tell('cgats.bad-lab', token, `${range}, not ${quote(token.text)}; the row's Lab is left out.`);
+  const range = bad === 0 ? say.lMustBeNumber : say.mustBeNumberFrom('Lab'[bad] ?? '');
+  faults.tell('cgats.bad-lab', token, say.notRowsLabIs(range, quote(token.text)));
   return null;
 }
 
@@ -60,6 +61,6 @@ export function rowXyz(tokens: readonly Token[], { factor, white }: XyzScale, fa
   }
   const token = entryAt(tokens, bad);
   const most = (bad === 1 ? MOST_Y : MOST_XYZ) / factor;
-  faults.tell('cgats.bad-xyz', token, `${'XYZ'[bad]} must be a number from 0 to ${most}, not ${quote(token.text)}; the row is left out.`);
+  faults.tell('cgats.bad-xyz', token, say.mustBeNumberFrom0('XYZ'[bad] ?? '', most, quote(token.text)));
   return null;
 }

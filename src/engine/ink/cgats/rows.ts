@@ -1,4 +1,5 @@
 import { defined, entryAt } from '../../base/at.ts';
+import { say } from '../../words/en/ink/cgats.ts';
 import type { CgatsFaults } from './faults.ts';
 import type { RawTable } from './tables.ts';
 import { splitBlanks, splitTabs, type Line, type Splitter, type Token } from './text.ts';
@@ -20,33 +21,21 @@ export function cutTable(table: RawTable, faults: CgatsFaults): CutTable | null 
   const { fieldCount, dataLines } = table;
   const candidates = fieldCandidates(table);
   if (candidates.length === 0) {
-    faults.tell(
-      'cgats.no-format',
-      table.begin,
-      'The table has no data format before it, so its columns have no names; export it with BEGIN_DATA_FORMAT.',
-    );
+    faults.tell('cgats.no-format', table.begin, say.tableHasNoData);
     return null;
   }
   for (const fields of candidates) {
     const rows = wholeRows(table, fields.length);
     if (rows === null) continue;
     if (fieldCount && fieldCount.value !== fields.length) {
-      faults.tell(
-        'cgats.field-count',
-        fieldCount,
-        `NUMBER_OF_FIELDS is ${fieldCount.value}, but ${fields.length} fields are named and every row has as many values; the names are followed.`,
-      );
+      faults.tell('cgats.field-count', fieldCount, say.numberOFFIELDSIs(fieldCount.value, fields.length));
     }
     checkSets(table, rows.length, faults);
     return { fields, rows };
   }
   const fields = entryAt(candidates, 0);
   if (fieldCount && fieldCount.value !== fields.length) {
-    faults.tell(
-      'cgats.field-count',
-      fieldCount,
-      `NUMBER_OF_FIELDS is ${fieldCount.value}, but ${fields.length} fields are named; correct the one or the other.`,
-    );
+    faults.tell('cgats.field-count', fieldCount, say.numberOFFIELDSIsBut(fieldCount.value, fields.length));
   }
   const rows = usableRows(dataLines, fields.length, table.cut, faults);
   checkSets(table, rows.length, faults);
@@ -124,13 +113,9 @@ function usableRows(dataLines: readonly Line[], n: number, cut: boolean, faults:
       return;
     }
     const last = cut && i === groups.length - 1;
-    const why = last ? 'the file seems to be cut off here' : 'a value is missing, or a blank in a name needs quotes';
+    const why = last ? say.fileSeemsToBe : say.valueIsMissingOr;
     const code = row.length < n && last ? 'cgats.truncated' : 'cgats.row-count';
-    faults.tell(
-      code,
-      entryAt(row, 0),
-      `This row has ${row.length} value${row.length === 1 ? '' : 's'} instead of ${n}: ${why}; the row is left out.`,
-    );
+    faults.tell(code, entryAt(row, 0), say.thisRowHasValues(row.length, n, why));
   });
   return rows;
 }
@@ -175,10 +160,6 @@ function wrapAt(lines: Token[][], start: number, n: number): { counts: string | 
 
 function checkSets({ setCount, cut }: RawTable, found: number, faults: CgatsFaults): void {
   if (setCount === null || setCount.value === found) return;
-  const mend = cut || found < setCount.value ? 'some are missing, so export the file again' : 'correct the number';
-  faults.tell(
-    'cgats.set-count',
-    setCount,
-    `NUMBER_OF_SETS is ${setCount.value}, but ${found} whole row${found === 1 ? ' was' : 's were'} found: ${mend}.`,
-  );
+  const mend = cut || found < setCount.value ? say.someAreMissingSo : say.correctNumber;
+  faults.tell('cgats.set-count', setCount, say.numberOFSETSIs(setCount.value, found, mend));
 }

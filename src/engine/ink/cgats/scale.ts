@@ -1,4 +1,5 @@
 import { num } from '../../base/at.ts';
+import { say } from '../../words/en/ink/cgats.ts';
 import type { Unit } from './fields.ts';
 
 /** How much more than a perfect white a reading may be: brighteners glow, and instruments err. */
@@ -34,28 +35,26 @@ export function scaleOf(values: ArrayLike<number>, unit: Unit): Scale {
     if (value > MOST_REFLECTANCE) over++;
     top = Math.max(top, value);
   }
-  const found = `the highest of the spectral values is ${Number(top.toPrecision(4))}`;
+  const found = say.highestOfSpectralValues(Number(top.toPrecision(4)));
   if (unit === 'fraction') {
     const looksPercent = over > count / 2;
-    return looksPercent
-      ? { divisor: 100, doubt: `The file says that its reflectances run from 0 to 1, but ${found}; they are read as percent` }
-      : { divisor: 1, doubt: null };
+    return looksPercent ? { divisor: 100, doubt: say.fileSaysThatIts(found) } : { divisor: 1, doubt: null };
   }
   if (unit === 'percent') {
     return over === 0 && count > 0 && top > 0
-      ? { divisor: 1, doubt: `The file says that its reflectances are percent, but ${found}; they are read as 0 to 1` }
+      ? { divisor: 1, doubt: say.fileSaysThatItsReflectances(found) }
       : { divisor: 100, doubt: null };
   }
   if (over === 0) return { divisor: 1, doubt: null };
   if (top > LEAST_PERCENT_TOP && over >= LEAST_PERCENT_SHARE * count) {
     return {
       divisor: 100,
-      doubt: top < SURE_PERCENT_TOP ? `The file does not say how its reflectances are scaled; they are read as percent, as ${found}` : null,
+      doubt: top < SURE_PERCENT_TOP ? say.fileDoesNotSay(found) : null,
     };
   }
   if (over <= STRAY_SHARE * count) return { divisor: 1, doubt: null };
   return {
     divisor: 1,
-    doubt: `The file does not say how its reflectances are scaled; they are read as 0 to 1 although ${found}, as few are above 1`,
+    doubt: say.fileDoesNotSayHow(found),
   };
 }

@@ -1,5 +1,6 @@
 import { defined, entryAt, f64, num } from '../../base/at.ts';
 import { bandsFromSpectrum } from '../../colour/resample.ts';
+import { say } from '../../words/en/ink/cgats.ts';
 import { quote, type CgatsFaults } from './faults.ts';
 import type { FieldRoles } from './fields.ts';
 import { MOST_REFLECTANCE, type Scale } from './scale.ts';
@@ -78,24 +79,15 @@ export function toBands(spectrum: RowSpectrum, scale: Scale, table: TableContext
   const first = num(nm, 0);
   const last = defined(nm.at(-1));
   if (nm.length < 4 || Math.min(last, LAST_NM) - Math.max(first, FIRST_NM) < LEAST_SPAN_NM) {
-    once(
-      'cgats.too-narrow',
-      `The spectrum has ${nm.length} values from ${show(first)} to ${show(last)} nm, too few to tell a colour; measure at least 400 to 700 nm by 20 nm.`,
-    );
+    once('cgats.too-narrow', say.spectrumHasValuesFrom(nm.length, show(first), show(last)));
     return null;
   }
   if (first > FIRST_NM || last < LAST_NM) {
-    once(
-      'cgats.extended',
-      `The spectra run from ${show(first)} to ${show(last)} nm; beyond, as far as ${FIRST_NM} and ${LAST_NM} nm, their outermost values are repeated.`,
-    );
+    once('cgats.extended', say.spectraRunFromTo(show(first), show(last), FIRST_NM, LAST_NM));
   }
   const widest = nm.reduce((most, value, i) => (i === 0 ? 0 : Math.max(most, value - num(nm, i - 1))), 0);
   if (widest > COARSEST_NM + 1) {
-    once(
-      'cgats.coarse',
-      `The wavelengths are up to ${show(widest)} nm apart, so that what lies between them is a guess; measure by ${COARSEST_NM} nm or finer.`,
-    );
+    once('cgats.coarse', say.wavelengthsAreUpTo(show(widest), COARSEST_NM));
   }
   return bandsFromSpectrum(nm, values);
 }
@@ -110,12 +102,12 @@ function readValues(tokens: readonly Token[], { divisor }: Scale, faults: CgatsF
     values[i] = Math.max(0, value);
     const fault = Number.isNaN(value)
       ? token.text === ''
-        ? ['cgats.not-a-number', 'is empty']
-        : ['cgats.not-a-number', 'is not a number']
+        ? ['cgats.not-a-number', say.isEmpty]
+        : ['cgats.not-a-number', say.isNotNumber]
       : value > MOST_REFLECTANCE
-        ? ['cgats.too-bright', `is more than ${MOST_REFLECTANCE * 100} % reflectance`]
+        ? ['cgats.too-bright', say.isMoreThanReflectance(MOST_REFLECTANCE * 100)]
         : value < -NOISE
-          ? ['cgats.negative', 'is a reflectance below 0']
+          ? ['cgats.negative', say.isReflectanceBelow0]
           : null;
     if (fault === null) {
       if (value < 0) noisy ??= token;
@@ -128,21 +120,13 @@ function readValues(tokens: readonly Token[], { divisor }: Scale, faults: CgatsF
   // A helper variable, because assignments inside the callback are not seen by the type checker.
   const found = bad as { code: string; token: Token; what: string } | null;
   if (found !== null) {
-    const others = worse === 0 ? '' : `, and ${worse} more of the row ${worse === 1 ? 'is' : 'are'} bad`;
-    faults.tell(
-      found.code,
-      found.token,
-      `${quote(found.token.text)} ${found.what}${others}; measure the patch again, its spectrum is left out.`,
-    );
+    const others = worse === 0 ? '' : say.andMoreOfRow(worse);
+    faults.tell(found.code, found.token, say.measurePatchAgainIts(quote(found.token.text), found.what, others));
     return null;
   }
   const below = noisy as Token | null;
   if (below !== null) {
-    faults.tell(
-      'cgats.negative',
-      below,
-      `${quote(below.text)} is a reflectance a little below 0 and is read as 0; calibrate the instrument.`,
-    );
+    faults.tell('cgats.negative', below, say.isReflectanceLittleBelow(quote(below.text)));
   }
   return values;
 }
@@ -157,11 +141,7 @@ function ownWavelengths(tokens: readonly Token[], values: Float64Array, faults: 
     return twice || !(value >= 250 && value <= 1200);
   });
   if (bad >= 0) {
-    faults.tell(
-      'cgats.bad-wavelength',
-      entryAt(tokens, bad),
-      `${quote(entryAt(tokens, bad).text)} is no wavelength from 250 to 1200 nm, or comes twice; the row's spectrum is left out.`,
-    );
+    faults.tell('cgats.bad-wavelength', entryAt(tokens, bad), say.isNoWavelengthFrom(quote(entryAt(tokens, bad).text)));
     return null;
   }
   const order = nm.map((_, i) => i).sort((a, b) => num(nm, a) - num(nm, b));

@@ -1,3 +1,4 @@
+import { say } from '../../words/en/ink/cgats.ts';
 import { quote, type CgatsFaults, type Place } from './faults.ts';
 import { UNPRINTED_KEYS } from './lights.ts';
 import { numberOf, splitBlanks, type Line, type Token } from './text.ts';
@@ -91,10 +92,10 @@ class TableReader {
       if (last?.line === place.line && place.column > 1) {
         this.dataLines[this.dataLines.length - 1] = { ...last, text: withoutLastWord(last.text) };
       }
-      this.faults.tell('cgats.truncated', place, 'The file ends before END_DATA; the last rows may be missing, so export it again.');
+      this.faults.tell('cgats.truncated', place, say.fileEndsBeforeEND);
       this.close(true);
     } else if (this.inside === 'format') {
-      this.faults.tell('cgats.truncated', place, 'The file ends inside its data format; export it again.');
+      this.faults.tell('cgats.truncated', place, say.fileEndsInsideIts);
     }
     return this.tables;
   }
@@ -115,12 +116,8 @@ class TableReader {
     const number = value ? numberOf(value.text) : NaN;
     const stated = Number.isInteger(number) && number >= 0 ? { value: number, line: place.line, column: place.column } : null;
     if (stated === null) {
-      const found = value ? `, not ${quote(value.text)}` : '';
-      this.faults.tell(
-        'cgats.bad-count',
-        value ?? place,
-        `${word} must be followed by a whole number${found}; the rows are counted instead.`,
-      );
+      const found = value ? say.not(quote(value.text)) : '';
+      this.faults.tell('cgats.bad-count', value ?? place, say.mustBeFollowedBy(word, found));
     }
     if (word === 'NUMBER_OF_FIELDS') this.fieldCount = stated;
     else this.setCount = stated;
@@ -130,7 +127,7 @@ class TableReader {
     const opens = word.startsWith('BEGIN');
     if (opens && this.inside === 'data') this.missing('END_DATA', word, place);
     if (word === 'BEGIN_DATA' && this.inside === 'format') {
-      this.faults.tell('cgats.no-end', place, 'END_DATA_FORMAT is missing before BEGIN_DATA; the fields are taken to end here.');
+      this.faults.tell('cgats.no-end', place, say.endDATAFORMATIs);
     }
     if (word === 'BEGIN_DATA_FORMAT') {
       this.fieldLines = [];
@@ -144,12 +141,12 @@ class TableReader {
     } else if (word === 'END_DATA_FORMAT' && this.inside === 'format') {
       this.inside = 'header';
     } else {
-      this.faults.tell('cgats.stray', place, `${word} has no BEGIN before it and is passed over.`);
+      this.faults.tell('cgats.stray', place, say.hasNoBEGINBefore(word));
     }
   }
 
   private missing(word: string, found: string, place: Place): void {
-    this.faults.tell('cgats.no-end', place, `${word} is missing before ${found}; the table is taken to end here.`);
+    this.faults.tell('cgats.no-end', place, say.isMissingBeforeTable(word, found));
     this.close(true);
   }
 

@@ -1,5 +1,6 @@
 import { num } from '../../base/at.ts';
 import { WAVELENGTHS_NM } from '../../colour/weights.ts';
+import { say } from '../../words/en/ink/characterise.ts';
 
 /**
  * Bands as a printer reads them: runs of neighbours, “400–430 nm and 560 nm”.
@@ -14,5 +15,5 @@ export function bandWords(bands: readonly number[]): string {
     runs.push(end === i ? `${first}` : `${first}–${num(WAVELENGTHS_NM, num(bands, end))}`);
     i = end + 1;
   }
-  return `${runs.length < 2 ? runs.join('') : `${runs.slice(0, -1).join(', ')} and ${runs.at(-1)}`} nm`;
+  return `${runs.length < 2 ? runs.join('') : say.and(runs.slice(0, -1).join(', '), runs.at(-1) ?? '')} nm`;
 }

@@ -1,6 +1,7 @@
 import { num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
+import { say } from '../../words/en/ink/characterise.ts';
 import { MOST_REFLECTANCE } from '../cgats/scale.ts';
 import { pairCurves } from '../film/curves.ts';
 import { filmBands, overFilm } from '../film/film.ts';
@@ -111,10 +112,7 @@ export function coloursOn(
 export function twoBackground(rw: ArrayLike<number>, rb: ArrayLike<number>, gw: ArrayLike<number>, gb: ArrayLike<number>): FoundCurves {
   const bands = [rw, rb, gw, gb].map((curve) => curve?.length ?? 0);
   if (bands[0] === 0 || bands.some((count) => count !== bands[0])) {
-    throw new EngineError(
-      'ink.bands',
-      `The four curves must have as many bands each, one or more; they have ${bands.slice(0, 3).join(', ')} and ${bands[3]}.`,
-    );
+    throw new EngineError('ink.bands', say.fourCurvesMustHave(bands.slice(0, 3).join(', '), bands[3] ?? ''));
   }
   const kx = new Float64Array(rw.length);
   const sx = new Float64Array(rw.length);
@@ -180,25 +178,18 @@ function mendedFilm({ rw, rb, gw, gb }: BandReadings): { r0: number; t: number; 
 function check({ rw, rb, gw, gb }: BandReadings, band: number): void {
   for (const value of [rw, rb, gw, gb]) {
     if (!(value >= 0 && value <= MOST_REFLECTANCE)) {
-      throw new EngineError('ink.bad-reflectance', `Reflectance must be from 0 to ${MOST_REFLECTANCE}; band ${band + 1} has ${value}.`, {
+      throw new EngineError('ink.bad-reflectance', say.reflectanceMustBeFrom(MOST_REFLECTANCE, band + 1, value), {
         details: { band },
       });
     }
   }
   // The second term keeps readings from so filling the gap that nothing can be told apart.
   if (!(gw - gb >= LEAST_CONTRAST && gw - gb - gw * gb * (rw - rb) > LEAST_CONTRAST / 10)) {
-    throw new EngineError(
-      'ink.card-contrast',
-      `The card's white must be lighter than its black by ${LEAST_CONTRAST} or more; band ${band + 1} has ${gw} and ${gb}.`,
-      { details: { band } },
-    );
+    throw new EngineError('ink.card-contrast', say.cardsWhiteMustBe(LEAST_CONTRAST, band + 1, gw, gb), { details: { band } });
   }
   if (rb > rw + MOST_EXCESS) {
-    throw new EngineError(
-      'ink.over-black-brighter',
-      `An ink cannot be brighter over black than over white; band ${band + 1} has ` +
-        `${rb} over black and ${rw} over white. Are the two readings swapped?`,
-      { details: { band } },
-    );
+    throw new EngineError('ink.over-black-brighter', say.inkCannotBeBrighter(band + 1) + say.overBlackAndOver(rb, rw), {
+      details: { band },
+    });
   }
 }

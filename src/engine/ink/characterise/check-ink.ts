@@ -2,6 +2,7 @@ import { EngineError, type Problem } from '../../base/error.ts';
 import { DENSITY_G_PER_CM3, within } from '../../base/limits.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import type { Lab } from '../../colour/lab.ts';
+import { say } from '../../words/en/ink/characterise.ts';
 import { PAIR_TOLERANCE_DELTA_E, curveFromColour } from '../film/curves.ts';
 import { CARD } from './card.ts';
 import { inkCurvesOn } from './characterise.ts';
@@ -18,23 +19,23 @@ const ALLOWED_LIGHTER = 0.5;
  *   'ink.colour-missed' alone does not keep makeInk from working
  */
 export function checkInk(entry: InkEntry): Problem[] {
-  const called = entry.name.trim() === '' ? 'The ink' : `Ink “${entry.name}”`;
+  const called = entry.name.trim() === '' ? say.theInk : say.ink(entry.name);
   const problems: Problem[] = [];
   if (entry.name.trim() === '') {
-    problems.push({ code: 'ink.no-name', message: 'The ink needs a name.', where: 'name' });
+    problems.push({ code: 'ink.no-name', message: say.inkNeedsName, where: 'name' });
   }
   const { dryMinutes, densityGPerCm3 } = entry;
   if (dryMinutes !== undefined && !(dryMinutes >= 0 && Number.isFinite(dryMinutes))) {
     problems.push({
       code: 'ink.bad-dry-time',
-      message: `${called} has a drying time of ${dryMinutes}: give minutes, 0 or more.`,
+      message: say.hasDryingTimeOf(called, dryMinutes),
       where: 'dryMinutes',
     });
   }
   if (densityGPerCm3 !== undefined && !within(DENSITY_G_PER_CM3, densityGPerCm3)) {
     problems.push({
       code: 'ink.bad-density',
-      message: `${called} has a density of ${densityGPerCm3}: give g/cm³, from ${DENSITY_G_PER_CM3.least} to ${DENSITY_G_PER_CM3.most}.`,
+      message: say.hasDensityOfGive(called, densityGPerCm3, DENSITY_G_PER_CM3.least, DENSITY_G_PER_CM3.most),
       where: 'densityGPerCm3',
     });
   }
@@ -45,13 +46,13 @@ export function checkInk(entry: InkEntry): Problem[] {
 }
 
 function checkColour(called: string, lab: Lab, where: 'overWhite' | 'overBlack'): Problem[] {
-  const over = where === 'overWhite' ? 'over white' : 'over black';
+  const over = where === 'overWhite' ? say.overWhite : say.overBlack;
   const whole = lab.length === 3 && lab.every((value) => Number.isFinite(value));
   if (!whole || lab[0] < 0 || lab[0] > 100) {
     return [
       {
         code: 'ink.bad-colour',
-        message: `${called} has no colour ${over}: give L from 0 to 100, a and b.`,
+        message: say.hasNoColourGive(called, over),
         where,
       },
     ];
@@ -69,9 +70,7 @@ function checkPair(called: string, entry: InkEntry): Problem[] {
     return [
       {
         code: 'ink.over-black-brighter',
-        message:
-          `${called} is lighter over black (L ${entry.overBlack[0]}) than over white ` +
-          `(L ${entry.overWhite[0]}): swap the two, or lower the one over black.`,
+        message: say.isLighterOverBlack(called, entry.overBlack[0]) + say.lSwapTwoOr(entry.overWhite[0]),
         where: 'overBlack',
       },
     ];
@@ -85,10 +84,7 @@ function checkPair(called: string, entry: InkEntry): Problem[] {
       return [
         {
           code: 'ink.colour-missed',
-          message:
-            `${called} cannot have both colours; ` +
-            `${where === 'overWhite' ? 'over white' : 'over black'} it will print ` +
-            `as L, a, b ${shown}.`,
+          message: say.cannotHaveBothColours(called) + say.overWhiteItWill(where === 'overWhite') + say.asLB(shown),
           where,
         },
       ];

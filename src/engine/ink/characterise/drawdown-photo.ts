@@ -3,6 +3,7 @@ import type { Problem } from '../../base/error.ts';
 import { linearFromSrgb } from '../../colour/encode.ts';
 import { labD50, labFromXyzD50, type Lab } from '../../colour/lab.ts';
 import { linearSrgbFromReflectance, xyzD50FromLinearSrgb } from '../../colour/srgb.ts';
+import { say } from '../../words/en/ink/characterise.ts';
 import { CARD_BLACK, CARD_WHITE } from './card.ts';
 
 /** Mean of a patch of a photo: red, green, blue, sRGB-encoded, 0–255. */
@@ -26,12 +27,12 @@ export interface PhotoColours {
 }
 
 const CALLED: Record<keyof DrawdownPhoto, string> = {
-  white: 'The white patch',
-  black: 'The black patch',
-  overWhite: 'The ink over white',
-  overBlack: 'The ink over black',
+  white: say.whitePatch,
+  black: say.blackPatch,
+  overWhite: say.inkOverWhite,
+  overBlack: say.inkOverBlack,
 };
-const CHANNELS = ['red', 'green', 'blue'];
+const CHANNELS = [say.red, say.green, say.blue];
 const CLIPPED = 254;
 const CRUSHED = 1;
 const LEAST_SPAN = 0.05;
@@ -61,7 +62,7 @@ export function drawdownFromPhoto(
     if (!(patch.length === 3 && patch.every((value) => value >= 0 && value <= 255))) {
       problems.push({
         code: 'drawdown.bad-patch',
-        message: `${CALLED[where]} needs red, green and blue from 0 to 255; pick it again.`,
+        message: say.needsRedGreenAnd(CALLED[where]),
         where,
       });
     }
@@ -71,7 +72,7 @@ export function drawdownFromPhoto(
   const [white, black] = [light('white'), light('black')];
   const flat = white.findIndex((value, i) => !(value - num(black, i) >= LEAST_SPAN));
   if (flat >= 0) {
-    const message = `The black patch is as light as the white patch in ${entryAt(CHANNELS, flat)}, or nearly; pick the card's bare white and bare black, or light the photo better.`;
+    const message = say.blackPatchIsAs(entryAt(CHANNELS, flat));
     return { colours: null, problems: [{ code: 'drawdown.no-contrast', message, where: 'black' }] };
   }
   for (const where of patches) problems.push(...clippedProblems(photo, where));
@@ -82,14 +83,14 @@ export function drawdownFromPhoto(
     if (colours[where][0] <= labD50(cardWhite)[0] + MOST_LIGHTER) continue;
     problems.push({
       code: 'drawdown.above-white',
-      message: `${CALLED[where]} is lighter than the card's bare white; look for glare or pick another place.`,
+      message: say.isLighterThanCards(CALLED[where]),
       where,
     });
   }
   if (colours.overBlack[0] > colours.overWhite[0] + MOST_LIGHTER) {
     problems.push({
       code: 'drawdown.over-black-brighter',
-      message: 'The ink is lighter over black than over white; were the two patches picked the wrong way round?',
+      message: say.inkIsLighterOver,
       where: 'overBlack',
     });
   }
@@ -137,9 +138,9 @@ export function coloursFromPhoto(
   knownBlack: ArrayLike<number> = CARD_BLACK,
 ): PatchColours {
   const named: [string, string, PatchRgb][] = [
-    ['white', 'The bare paper', bare.white],
-    ['black', 'The black patch', bare.black],
-    ...patches.map((patch, i): [string, string, PatchRgb] => [`${i}`, 'This patch', patch]),
+    ['white', say.barePaper, bare.white],
+    ['black', say.blackPatch, bare.black],
+    ...patches.map((patch, i): [string, string, PatchRgb] => [`${i}`, say.thisPatch, patch]),
   ];
   const bad = named.filter(([, , patch]) => !(patch.length === 3 && patch.every((value) => value >= 0 && value <= 255)));
   if (bad.length > 0) {
@@ -147,7 +148,7 @@ export function coloursFromPhoto(
       labs: null,
       problems: bad.map(([where, called]) => ({
         code: 'photo.bad-patch',
-        message: `${called} needs red, green and blue from 0 to 255; pick it again.`,
+        message: say.needsRedGreenAnd(called),
         where,
       })),
     };
@@ -156,7 +157,7 @@ export function coloursFromPhoto(
   const [white, black] = [light(bare.white), light(bare.black)];
   const flat = white.findIndex((value, i) => !(value - num(black, i) >= LEAST_SPAN));
   if (flat >= 0) {
-    const message = `The black patch is as light as the bare paper in ${entryAt(CHANNELS, flat)}, or nearly; pick bare paper and something black, or light the photo better.`;
+    const message = say.blackPatchIsAsLight(entryAt(CHANNELS, flat));
     return { labs: null, problems: [{ code: 'photo.no-contrast', message, where: 'black' }] };
   }
   const problems: Problem[] = [];
@@ -165,7 +166,7 @@ export function coloursFromPhoto(
     if (high >= 0)
       problems.push({
         code: 'photo.clipped',
-        message: `${called} is overexposed in ${entryAt(CHANNELS, high)}, so its true lightness is lost; take the photo darker.`,
+        message: say.isOverexposedInSo(called, entryAt(CHANNELS, high)),
         where,
       });
   }
@@ -176,7 +177,7 @@ export function coloursFromPhoto(
     if (l > paperL + MOST_LIGHTER && entryAt(patches, i).every((value) => value < CLIPPED)) {
       problems.push({
         code: 'photo.above-white',
-        message: 'This patch is lighter than the bare paper; look for glare, unless its ink hides a darker paper.',
+        message: say.thisPatchIsLighter,
         where: `${i}`,
       });
     }
@@ -190,7 +191,7 @@ function clippedProblems(photo: DrawdownPhoto, where: keyof DrawdownPhoto): Prob
     return [
       {
         code: 'drawdown.clipped',
-        message: `${CALLED[where]} is overexposed in ${entryAt(CHANNELS, high)}, so its true lightness is lost; take the photo darker.`,
+        message: say.isOverexposedInSo(CALLED[where], entryAt(CHANNELS, high)),
         where,
       },
     ];
@@ -200,7 +201,7 @@ function clippedProblems(photo: DrawdownPhoto, where: keyof DrawdownPhoto): Prob
     return [
       {
         code: 'drawdown.clipped',
-        message: 'The black patch is underexposed to nothing, so that dark inks are guessed too light; take the photo lighter.',
+        message: say.blackPatchIsUnderexposed,
         where,
       },
     ];

@@ -2,6 +2,7 @@ import { f64, num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { type Limits, within } from '../../base/limits.ts';
 import type { Lab } from '../../colour/lab.ts';
+import { say } from '../../words/en/ink/characterise.ts';
 import { curveFromColour } from '../film/curves.ts';
 import { filmBands } from '../film/film.ts';
 import { curveInside } from '../film/saunderson.ts';
@@ -50,10 +51,7 @@ function scatteringOf(opacity: Opacity | number): number {
   if (opacity === 'translucent') return 0.3;
   if (opacity === 'opaque') return 3.5;
   if (!within(OPACITY, opacity)) {
-    throw new EngineError(
-      'ink.opacity',
-      `An ink cannot be ${opacity * 100} % opaque; give ${OPACITY.least * 100} to ${OPACITY.most * 100} %.`,
-    );
+    throw new EngineError('ink.opacity', say.inkCannotBeOpaque(opacity * 100, OPACITY.least * 100, OPACITY.most * 100));
   }
   return opacity / (1 - opacity);
 }

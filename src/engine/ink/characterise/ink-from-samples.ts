@@ -1,6 +1,7 @@
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { cutEnd } from '../../base/words.ts';
+import { say } from '../../words/en/ink/characterise.ts';
 import type { CgatsSample } from '../cgats/read-cgats.ts';
 import type { Surface } from '../film/saunderson.ts';
 import { CARD_BLACK, CARD_WHITE } from './card.ts';
@@ -39,8 +40,7 @@ export function inkFromSamples(samples: readonly CgatsSample[], roles: SampleRol
   const black = card(roles.black, CARD_BLACK);
   const fromLab = [overWhite, overBlack, white, black].some((sample) => sample.reflectance === undefined);
   const none: SampledInk = { draft: null, problem: '', moved: [], hiding: [], curves: null, fromLab };
-  if (roles.overWhite === roles.overBlack)
-    return { ...none, problem: 'The same sample is chosen over white and over black; choose the two readings of one ink.' };
+  if (roles.overWhite === roles.overBlack) return { ...none, problem: say.sameSampleIsChosen };
   const name = inkName(overWhite.name, overBlack.name);
   try {
     const grounds = { white: sampleCurve(white), black: sampleCurve(black), surface };

@@ -1,6 +1,7 @@
 import { f64, num } from '../../base/at.ts';
 import { EngineError, type Problem } from '../../base/error.ts';
 import { BANDS } from '../../colour/weights.ts';
+import { say } from '../../words/en/ink/characterise.ts';
 import { MOST_REFLECTANCE } from '../cgats/scale.ts';
 import { filmBands, overFilm } from '../film/film.ts';
 import { realSurface } from '../film/printing.ts';
@@ -55,28 +56,28 @@ export interface MeasuredInk {
  */
 export function checkReadings(readings: InkReadings): Problem[] {
   const curves = [
-    ['overWhite', 'The reading over white'],
-    ['overBlack', 'The reading over black'],
-    ['white', 'The bare white'],
-    ['black', 'The bare black'],
+    ['overWhite', say.readingOverWhite],
+    ['overBlack', say.readingOverBlack],
+    ['white', say.bareWhite],
+    ['black', say.bareBlack],
   ] as const;
   const problems: Problem[] = [];
   for (const [where, called] of curves) {
     const curve = readings[where];
     if (curve.length !== BANDS) {
-      problems.push({ code: 'ink.bands', message: `${called} has ${curve.length} bands; it needs ${BANDS}, 380 to 730 nm.`, where });
+      problems.push({ code: 'ink.bands', message: say.hasBandsItNeeds(called, curve.length, BANDS), where });
       continue;
     }
     const bad = bandsWhere((band) => !(num(curve, band) >= 0 && num(curve, band) <= MOST_REFLECTANCE));
     if (bad.length > 0) {
-      problems.push({ code: 'ink.bad-reflectance', message: `${called} is no reflectance at ${bandWords(bad)}: measure it again.`, where });
+      problems.push({ code: 'ink.bad-reflectance', message: say.isNoReflectanceAt(called, bandWords(bad)), where });
     }
   }
   if (problems.length > 0) return problems;
   const { overWhite, overBlack, white, black } = clipped(readings);
   const swapped = bandsWhere((band) => f64(overBlack, band) > f64(overWhite, band) + MOST_EXCESS);
   if (swapped.length > 0) {
-    const message = `The ink is brighter over black than over white at ${bandWords(swapped)}: are the two readings swapped?`;
+    const message = say.inkIsBrighterOver(bandWords(swapped));
     problems.push({ code: 'ink.over-black-brighter', message, where: 'overBlack' });
   }
   const real = realSurface(readings.surface);
@@ -87,7 +88,7 @@ export function checkReadings(readings: InkReadings): Problem[] {
     return !(gap >= LEAST_CONTRAST && gap - w * b * (inside(overWhite, band) - inside(overBlack, band)) > LEAST_CONTRAST / 10);
   });
   if (alike.length > 0) {
-    const message = `White and black are too alike at ${bandWords(alike)} to tell hiding from colour: choose the card's bare white and black.`;
+    const message = say.whiteAndBlackAre(bandWords(alike));
     problems.push({ code: 'ink.card-contrast', message, where: 'white' });
   }
   return problems;

@@ -1,4 +1,5 @@
 import { u8 } from '../../base/at.ts';
+import { say } from '../../words/en/ink/characterise.ts';
 
 /** Pixels of a photo; as many fill 600 MB while it is read. The largest cameras of 2026 have 150 million (from memory). */
 const MOST_PIXELS = 150_000_000;
@@ -17,7 +18,7 @@ interface PhotoSize {
 export function photoFault(bytes: Uint8Array): string | null {
   const size = photoSize(bytes);
   if (size === null || size.width * size.height <= MOST_PIXELS) return null;
-  return `the picture has ${size.width} × ${size.height} pixels, more than ${MOST_PIXELS / 1e6} million; scale it down and choose it again.`;
+  return say.pictureHasPixelsMore(size.width, size.height, MOST_PIXELS / 1e6);
 }
 
 /**

@@ -1,6 +1,7 @@
 import { EngineError } from '../../base/error.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import type { Lab } from '../../colour/lab.ts';
+import { say } from '../../words/en/ink/drift.ts';
 import type { Surface } from '../film/saunderson.ts';
 import { swatchLab } from '../film/swatch.ts';
 import type { Ink, InkMeasurement, Paper } from '../types.ts';
@@ -16,7 +17,7 @@ const DAYS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 export function measuredAgain(ink: Ink, measurement: InkMeasurement): Ink {
   const [, month, day] = DATE.exec(measurement.date) ?? [];
   if (!(Number(day) >= 1 && Number(day) <= (DAYS[Number(month) - 1] ?? 0))) {
-    throw new EngineError('ink.date', `“${measurement.date}” is no date; write it as 2026-03-14.`);
+    throw new EngineError('ink.date', say.isNoDateWrite(measurement.date));
   }
   const { overWhite, overBlack, kx, sx } = ink;
   const before = ink.measurements ?? [{ date: '', overWhite, overBlack, kx, sx }];

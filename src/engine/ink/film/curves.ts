@@ -3,6 +3,7 @@ import { EngineError } from '../../base/error.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import { labFromXyzD50, xyzD50, xyzD50FromLab, type Lab, type Xyz } from '../../colour/lab.ts';
 import { BANDS, WEIGHTS_D50 } from '../../colour/weights.ts';
+import { say } from '../../words/en/ink/film.ts';
 import { leastSlopeShares } from '../characterise/least-slope.ts';
 import { reachIn, solidOf, type Solid } from './solid.ts';
 
@@ -35,10 +36,7 @@ export interface PairCurves {
  */
 export function curveFromColour(lab: Readonly<Lab>): Float64Array {
   if (lab?.length !== 3 || !Array.from(lab).every(Number.isFinite)) {
-    throw new EngineError(
-      'colour.not-a-colour',
-      `A colour needs three numbers, L, a and b; this one is ${Array.isArray(lab) ? lab.join(', ') : String(lab)}.`,
-    );
+    throw new EngineError('colour.not-a-colour', say.colourNeedsThreeNumbers(Array.isArray(lab) ? lab.join(', ') : String(lab)));
   }
   const grey = lab[1] === 0 && lab[2] === 0;
   if (grey && lab[0] === 0) return new Float64Array(BANDS);
@@ -52,8 +50,8 @@ export function curveFromColour(lab: Readonly<Lab>): Float64Array {
   const nearest = nearestPossible(lab);
   throw new EngineError(
     'colour.outside-solid',
-    `No ink on paper can be L ${show(lab[0])}, a ${show(lab[1])}, b ${show(lab[2])}; ` +
-      `the nearest of the same hue is L ${show(nearest[0])}, a ${showInward(nearest[1])}, ` +
+    say.noInkOnPaper(show(lab[0]), show(lab[1]), show(lab[2])) +
+      say.nearestOfSameHue(show(nearest[0]), showInward(nearest[1])) +
       `b ${showInward(nearest[2])}.`,
     { details: { nearest } },
   );
@@ -113,8 +111,8 @@ export function pairCurves(
   if (!(miss <= PAIR_TOLERANCE_DELTA_E || wanted[1] <= DARK_Y)) {
     throw new EngineError(
       'ink.impossible-pair',
-      `An ink with this colour over white cannot be L ${show(overBlack[0])}, ` +
-        `a ${show(overBlack[1])}, b ${show(overBlack[2])} over black; it could be ` +
+      say.inkWithThisColour(show(overBlack[0])) +
+        say.bOverBlackIt(show(overBlack[1]), show(overBlack[2])) +
         `L ${show(possible[0])}, a ${show(possible[1])}, b ${show(possible[2])}.`,
       { details: { possible, deltaE: miss } },
     );

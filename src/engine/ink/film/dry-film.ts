@@ -1,4 +1,5 @@
 import { EngineError } from '../../base/error.ts';
+import { say } from '../../words/en/ink/film.ts';
 import { meshVolumeCm3PerM2, type Mesh } from './mesh.ts';
 
 /** Share of the theoretical ink volume that reaches the paper; from memory 0.5–1. */
@@ -24,12 +25,12 @@ function wetFilmUm(mesh: Mesh, transfer = DEFAULT_TRANSFER): number {
  * @throws EngineError 'ink.bad-mesh', 'ink.bad-share'
  */
 export function dryFilmUm(mesh: Mesh, transfer = DEFAULT_TRANSFER, solids = DEFAULT_SOLIDS): number {
-  return wetFilmUm(mesh, transfer) * share('volume solids', solids);
+  return wetFilmUm(mesh, transfer) * share(say.volumeSolids, solids);
 }
 
 function share(what: string, value: number): number {
   if (!(value > 0 && value <= 1)) {
-    throw new EngineError('ink.bad-share', `The ${what} must be a share of more than 0 and at most 1; found ${value}.`);
+    throw new EngineError('ink.bad-share', say.mustBeShareOf(what, value));
   }
   return value;
 }

@@ -1,6 +1,7 @@
 import { f64, num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { REFLECTANCE, within } from '../../base/limits.ts';
+import { say } from '../../words/en/ink/film.ts';
 import { type Printing, realSurface, trappingOn } from './printing.ts';
 import type { Surface } from './saunderson.ts';
 
@@ -54,7 +55,7 @@ export function filmMatrix(kx: number, sx: number): Float64Array {
  */
 export function filmBands(kx: ArrayLike<number>, sx: ArrayLike<number>, thickness = 1, surface?: Surface): FilmBands {
   if (kx.length !== sx.length) {
-    throw new EngineError('ink.bad-film', `A film needs as many absorption as scattering values; these are ${kx.length} and ${sx.length}.`);
+    throw new EngineError('ink.bad-film', say.filmNeedsAsMany(kx.length, sx.length));
   }
   const r0 = new Float64Array(kx.length);
   const q = new Float64Array(kx.length);
@@ -116,28 +117,21 @@ export function stackReflectance(
 ): Float64Array {
   if (!Array.isArray(films))
     throw new EngineError('ink.bad-film', 'The films must be a list of { kx, sx }, first down first; give [] for the bare paper.');
-  if (paper?.length === undefined)
-    throw new EngineError('ink.bad-ground', "The paper's reflectance must be a list of numbers, one a band.");
+  if (paper?.length === undefined) throw new EngineError('ink.bad-ground', say.papersReflectanceMustBe);
   const out = Float64Array.from(paper);
   out.forEach((r, band) => {
     if (!within(REFLECTANCE, r)) {
-      throw new EngineError(
-        'ink.bad-ground',
-        `The paper's reflectance must be ${REFLECTANCE.least} to ${REFLECTANCE.most}; found ${r} in band ${band + 1}.`,
-        {
-          path: [band],
-        },
-      );
+      throw new EngineError('ink.bad-ground', say.papersReflectanceMustBeTo(REFLECTANCE.least, REFLECTANCE.most, r, band + 1), {
+        path: [band],
+      });
     }
   });
   films.forEach((film, i) => {
     const { kx, sx } = film ?? {};
     if (kx?.length !== paper.length || sx?.length !== paper.length) {
-      throw new EngineError(
-        'ink.bad-film',
-        `Film ${i + 1} has ${kx?.length ?? 'no'} bands of kx and ${sx?.length ?? 'no'} of sx but the paper has ${paper.length}.`,
-        { path: [i] },
-      );
+      throw new EngineError('ink.bad-film', say.filmHasBandsOf(i + 1, kx?.length ?? say.no, sx?.length ?? say.no, paper.length), {
+        path: [i],
+      });
     }
     const thickness = trappingOn(trapping, i === 0 ? null : (films[i - 1]?.id ?? ''), film.id ?? '');
     overFilm(filmBands(kx, sx, thickness, surface), out, out);
@@ -161,7 +155,7 @@ const LARGEST_R0 = 1 - 2 ** -53;
 /** Writes q and R0 to the first two places. */
 function film(k: number, s: number, out: Float64Array): void {
   if (!(k >= 0 && s >= 0 && k + 2 * s < Infinity)) {
-    throw new EngineError('ink.bad-film', `Absorption and scattering must be 0 or more and finite; found ${k} and ${s}.`, {
+    throw new EngineError('ink.bad-film', say.absorptionAndScatteringMust(k, s), {
       details: { kx: k, sx: s },
     });
   }

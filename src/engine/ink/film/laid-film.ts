@@ -1,5 +1,6 @@
 import { EngineError } from '../../base/error.ts';
 import { BANDS } from '../../colour/weights.ts';
+import { say } from '../../words/en/ink/film.ts';
 import type { Ink } from '../types.ts';
 import { type FilmBands, filmBands } from './film.ts';
 import { type Printing, traps } from './printing.ts';
@@ -24,7 +25,7 @@ export interface LaidFilm {
  */
 export function laidFilm(ink: Pick<Ink, 'id' | 'name' | 'kx' | 'sx'>, thickness: number, { surface, trapping }: Printing): LaidFilm {
   if (ink.kx.length !== BANDS) {
-    throw new EngineError('ink.bad-film', `Ink '${ink.name}' has ${ink.kx.length} bands; ${BANDS} are needed.`);
+    throw new EngineError('ink.bad-film', say.inkHasBandsAre(ink.name, ink.kx.length, BANDS));
   }
   const at = (factor: number): FilmBands => filmBands(ink.kx, ink.sx, thickness * factor, surface);
   const onPaper = at(1);

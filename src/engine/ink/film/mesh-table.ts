@@ -1,4 +1,5 @@
 import { defined } from '../../base/at.ts';
+import { say } from '../../words/en/ink/film.ts';
 import type { Mesh } from './mesh.ts';
 
 /** Where a mesh's figures come from. */
@@ -14,9 +15,9 @@ export interface MeshRow {
   source: string;
 }
 
-const SHEET = 'a mesh maker’s catalogue, rounded there';
-const ARTICLE = 'a trade article of 2009: measured open area and thickness, lower than the formula';
-const FORMULA = 'count and thread only; opening, open area and volume by formula, fabric 1.55 threads thick';
+const SHEET = say.meshMakersCatalogueRounded;
+const ARTICLE = say.tradeArticleOf2009;
+const FORMULA = say.countAndThreadOnly;
 const PER_INCH = 2.54;
 
 /**

@@ -1,6 +1,7 @@
 import { EngineError } from '../../base/error.ts';
 import { openingUm } from '../../shapes/place/mesh-size.ts';
 import type { Mesh } from '../../shapes/types.ts';
+import { say } from '../../words/en/ink/film.ts';
 
 export type { Mesh };
 
@@ -33,10 +34,7 @@ export function meshOpeningUm(mesh: Mesh): number {
   const { threadsPerCm, threadUm } = mesh;
   const opening = openingUm(mesh);
   if (!(threadsPerCm > 0 && threadUm > 0 && opening > 0)) {
-    throw new EngineError(
-      'ink.bad-mesh',
-      `A mesh of ${threadsPerCm} threads/cm of ${threadUm} µm leaves no opening: threads of less than ${Math.floor(10_000 / threadsPerCm) || '?'} µm are needed.`,
-    );
+    throw new EngineError('ink.bad-mesh', say.meshOfThreadsCm(threadsPerCm, threadUm, Math.floor(10_000 / threadsPerCm) || '?'));
   }
   return opening;
 }
@@ -52,7 +50,7 @@ export function meshOpenArea(mesh: Mesh): number {
   const stated = mesh.statedOpenArea;
   if (stated !== undefined) {
     if (!(stated > 0 && stated < 1)) {
-      throw new EngineError('ink.bad-mesh', `A mesh's open area must lie between 0 and 1; found ${stated}.`);
+      throw new EngineError('ink.bad-mesh', say.meshsOpenAreaMust(stated));
     }
     return stated;
   }
@@ -69,7 +67,7 @@ export function meshVolumeCm3PerM2(mesh: Mesh): number {
   const open = meshOpenArea(mesh);
   const volume = mesh.statedVolumeCm3PerM2 ?? open * (mesh.fabricUm ?? FABRIC_PER_THREAD * mesh.threadUm);
   if (!(volume > 0 && volume < 1000)) {
-    throw new EngineError('ink.bad-mesh', `A mesh must carry more than 0 and less than 1000 cm³/m²; found ${volume}.`);
+    throw new EngineError('ink.bad-mesh', say.meshMustCarryMore(volume));
   }
   return volume;
 }

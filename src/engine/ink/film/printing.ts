@@ -1,5 +1,6 @@
 import { EngineError } from '../../base/error.ts';
 import { K1, K2, TRAPPING, within } from '../../base/limits.ts';
+import { say } from '../../words/en/ink/film.ts';
 import type { Surface } from './saunderson.ts';
 
 export type { Surface };
@@ -45,10 +46,10 @@ const MIRROR_K1 = 0.04;
 
 /** Ways of measuring; a look from the side and a sphere with a gloss trap see nothing of the mirror. */
 export const GEOMETRIES: readonly Geometry[] = [
-  { id: '45-0', label: '45°/0°, or by eye', surface: { k1: 0, k2: USUAL_K2 } },
-  { id: 'sphere', label: 'sphere, gloss left out', surface: { k1: 0, k2: USUAL_K2 } },
-  { id: 'sphere-gloss', label: 'sphere, gloss included', surface: { k1: MIRROR_K1, k2: USUAL_K2 } },
-  { id: 'none', label: 'no surface, as projects from before', surface: { k1: 0, k2: 0 } },
+  { id: '45-0', label: say.n450OrBy, surface: { k1: 0, k2: USUAL_K2 } },
+  { id: 'sphere', label: say.sphereGlossLeftOut, surface: { k1: 0, k2: USUAL_K2 } },
+  { id: 'sphere-gloss', label: say.sphereGlossIncluded, surface: { k1: MIRROR_K1, k2: USUAL_K2 } },
+  { id: 'none', label: say.noSurfaceAsProjects, surface: { k1: 0, k2: 0 } },
 ];
 
 /** Of new projects: measured at 45°/0°. */
@@ -56,8 +57,7 @@ export const USUAL_SURFACE: Readonly<Surface> = { k1: 0, k2: USUAL_K2 };
 /** Of new projects: the middle of what screenprint is said to have. */
 export const USUAL_TRAPPING = 0.85;
 /** Where that comes from, to be shown beside the field. */
-export const TRAPPING_SOURCE =
-  'A film laid on another film is thinner. Offset prints show about 0.68 (found on published overprints); screenprint lies between 0.7 and 1, common practice, no source. Pull a target to find your own.';
+export const TRAPPING_SOURCE = say.filmLaidOnAnother;
 
 /**
  * Checks a surface.
@@ -67,9 +67,7 @@ export function checkSurface({ k1, k2 }: Surface): void {
   if (within(K1, k1) && within(K2, k2)) return;
   throw new EngineError(
     'ink.bad-surface',
-    within(K2, k2)
-      ? `The share that the surface reflects outside, k1, is ${k1}; give ${K1.least} to ${K1.most}.`
-      : `The share that the surface throws back inside, k2, is ${k2}; give ${K2.least} to ${K2.most}.`,
+    within(K2, k2) ? say.shareThatSurfaceReflects(k1, K1.least, K1.most) : say.shareThatSurfaceThrows(k2, K2.least, K2.most),
   );
 }
 
@@ -80,10 +78,7 @@ export function checkSurface({ k1, k2 }: Surface): void {
 export function checkTrapping({ factor, pairs = [] }: Trapping): void {
   const bad = [factor, ...pairs.map((pair) => pair.factor)].find((value) => !within(TRAPPING, value));
   if (bad === undefined) return;
-  throw new EngineError(
-    'ink.bad-trapping',
-    `A film on a film cannot be ${bad} times as thick as on the paper; give ${TRAPPING.least * 100} to ${TRAPPING.most * 100} %.`,
-  );
+  throw new EngineError('ink.bad-trapping', say.filmOnFilmCannot(bad, TRAPPING.least * 100, TRAPPING.most * 100));
 }
 
 /**

@@ -1,4 +1,5 @@
 import { EngineError } from '../../base/error.ts';
+import { say } from '../../words/en/ink/film.ts';
 
 /**
  * Thickness of the film that a number of strokes leaves.
@@ -10,10 +11,10 @@ import { EngineError } from '../../base/error.ts';
  */
 export function filmThickness(strokes: number, strokeGain: number): number {
   if (!(Number.isInteger(strokes) && strokes >= 1)) {
-    throw new EngineError('ink.bad-strokes', `Strokes must be a whole number, 1 or more; found ${strokes}.`);
+    throw new EngineError('ink.bad-strokes', say.strokesMustBeWhole(strokes));
   }
   if (!(strokeGain >= 0 && strokeGain < Infinity)) {
-    throw new EngineError('ink.bad-stroke-gain', `A further stroke must add 0 or more of the first; found ${strokeGain}.`);
+    throw new EngineError('ink.bad-stroke-gain', say.furtherStrokeMustAdd(strokeGain));
   }
   return 1 + (strokes - 1) * strokeGain;
 }

@@ -3,6 +3,7 @@ import { EngineError, type Problem } from '../../base/error.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
 import { BANDS } from '../../colour/weights.ts';
+import { say } from '../../words/en/ink/fit.ts';
 import { MOST_REFLECTANCE } from '../cgats/scale.ts';
 import { CARD_BLACK, CARD_WHITE } from '../characterise/card.ts';
 import { coloursOn } from '../characterise/characterise.ts';
@@ -56,20 +57,20 @@ const MOST_REFITS = 8;
  *   'fit.bad-colour'; where is the index of the square
  */
 export function checkSquares(squares: readonly PulledSquare[], inks: readonly Pick<Ink, 'id'>[]): Problem[] {
-  if (squares.length === 0) return [{ code: 'fit.no-squares', message: 'No square is measured yet; enter at least one.', where: '' }];
+  if (squares.length === 0) return [{ code: 'fit.no-squares', message: say.noSquareIsMeasured, where: '' }];
   const known = new Set(inks.map(({ id }) => id));
   return squares.flatMap(({ first, over, reflectance, lab }, i) => {
-    const called = `Square ${i + 1}`;
+    const called = say.square(i + 1);
     const problem = (code: string, rest: string): Problem => ({ code, message: `${called} ${rest}`, where: String(i) });
     const unknown = [first, over].find((id) => id !== null && !known.has(id));
-    if (unknown) return [problem('fit.unknown-ink', `is of ink “${unknown}”, which is not in the list.`)];
+    if (unknown) return [problem('fit.unknown-ink', say.isOfInkWhich(unknown))];
     if (reflectance) {
       const sound = reflectance.length === BANDS && Array.from(reflectance).every((value) => value >= 0 && value <= MOST_REFLECTANCE);
-      return sound ? [] : [problem('fit.bad-reflectance', `needs ${BANDS} reflectances from 0 to ${MOST_REFLECTANCE}; measure it again.`)];
+      return sound ? [] : [problem('fit.bad-reflectance', say.needsReflectancesFrom0(BANDS, MOST_REFLECTANCE))];
     }
-    if (!lab) return [problem('fit.no-colour', 'has neither a curve nor a colour; enter one or leave it out.')];
+    if (!lab) return [problem('fit.no-colour', say.hasNeitherCurveNor)];
     const sound = lab.length === 3 && lab.every(Number.isFinite) && lab[0] >= 0 && lab[0] <= 100;
-    return sound ? [] : [problem('fit.bad-colour', 'needs L from 0 to 100, a and b.')];
+    return sound ? [] : [problem('fit.bad-colour', say.needsLFrom0)];
   });
 }
 

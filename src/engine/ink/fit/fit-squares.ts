@@ -2,6 +2,8 @@ import { entryAt, f64, num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { K2, TRAPPING, within } from '../../base/limits.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
+import { say } from '../../words/en/ink/fit.ts';
+import { fixed } from '../../words/language.ts';
 import { leastSquares } from './least-squares.ts';
 import { leftOutMisses, noiseOf } from './left-out.ts';
 import { StackModel } from './stack-model.ts';
@@ -135,23 +137,14 @@ function missWithout(n: number, { read, before, x }: Whole, model: StackModel): 
 function check(misses: readonly number[], model: StackModel, read: ReadSamples): void {
   const worst = entryAt(read.squares, misses.indexOf(Math.max(...misses)));
   if (mean(misses) > MOST_MISS) {
-    throw new EngineError(
-      'fit.samples',
-      `The squares contradict each other, ${nameOf(worst, read)} the most; look whether films are listed first down first, and read them again.`,
-    );
+    throw new EngineError('fit.samples', say.squaresContradictEachOther(nameOf(worst, read)));
   }
   const { trapping, k2 } = model.result();
   if (!within(TRAPPING, trapping)) {
-    throw new EngineError(
-      'fit.trapping',
-      `On another film a film would be ${trapping.toFixed(2)} times as thick, and only ${TRAPPING.least} to ${TRAPPING.most} happens on a press; look whether films are listed first down first.`,
-    );
+    throw new EngineError('fit.trapping', say.onAnotherFilmFilm(fixed(trapping, 2), TRAPPING.least, TRAPPING.most));
   }
   if (!within(K2, k2)) {
-    throw new EngineError(
-      'fit.surface',
-      `The surface would throw back ${k2.toFixed(2)} of the light inside, and only ${K2.least} to ${K2.most} happens on prints; look whether films are listed first down first, and read the darkest squares again.`,
-    );
+    throw new EngineError('fit.surface', say.surfaceWouldThrowBack(fixed(k2, 2), K2.least, K2.most));
   }
 }
 

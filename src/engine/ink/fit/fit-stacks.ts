@@ -1,6 +1,7 @@
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import type { Lab } from '../../colour/lab.ts';
+import { say } from '../../words/en/ink/fit.ts';
 import { fitSquares } from './fit-squares.ts';
 import type { FoundFilm } from './stack-model.ts';
 import { type FilmSample, type Reading, readSamples } from './stack-samples.ts';
@@ -67,6 +68,6 @@ export function fitFilms({ samples, paper }: FitFilmsInput): FittedFilms {
 
 function placeOf(name: string, names: readonly string[]): number {
   const at = names.indexOf(name);
-  if (at < 0) throw new EngineError('fit.unknown-film', `“${name}” is in no square; the films are ${names.join(', ')}.`);
+  if (at < 0) throw new EngineError('fit.unknown-film', say.isInNoSquare(name, names.join(', ')));
   return at;
 }

@@ -4,6 +4,7 @@ import { TRAPPING } from '../../base/limits.ts';
 import { roundTo } from '../../base/units.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
+import { say } from '../../words/en/ink/fit.ts';
 import { meshRatio } from '../film/film-factor.ts';
 import { filmBands, overFilm } from '../film/film.ts';
 import { type Mesh, meshKey } from '../film/mesh.ts';
@@ -148,10 +149,7 @@ function missesOf({ misses, left }: SquaresFit): SquareMiss[] {
 
 function howOf(ink: Ink | undefined, id: string, mesh: Mesh | undefined, meshes: Map<string, Mesh>): { thickness: number; mesh: string } {
   if (ink === undefined) {
-    throw new EngineError(
-      'fit.unknown-ink',
-      `A square is of ink “${id}”, which is not in the list; choose another or leave the square out.`,
-    );
+    throw new EngineError('fit.unknown-ink', say.squareIsOfInk(id));
   }
   const key = meshKey(mesh);
   if (mesh === undefined || key === meshKey(ink.mesh)) return { thickness: 1, mesh: '' };

@@ -3,6 +3,7 @@ import { EngineError } from '../../base/error.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
 import { BANDS } from '../../colour/weights.ts';
+import { say } from '../../words/en/ink/fit.ts';
 import { curveFromColour, nearestPossible } from '../film/curves.ts';
 import type { FilmKind, InkPair } from './stack-model.ts';
 import type { ReadStack } from './stack-problem.ts';
@@ -59,10 +60,10 @@ const BRIGHTEST = 1.2;
  */
 export function readSamples(samples: readonly FilmSample[], paper: Reading): ReadSamples {
   if (!(samples?.length >= 2)) {
-    throw refuse('One square cannot tell films apart; give at least two, of two inks or more.');
+    throw refuse(say.oneSquareCannotTell);
   }
   const names = [...new Set(samples.flatMap(({ films }, i) => checkedFilms(films, i)))];
-  if (names.length < 2) throw refuse(`All squares are of one ink, ${names[0] ?? ''}; add squares of another ink.`);
+  if (names.length < 2) throw refuse(say.allSquaresAreOf(names[0] ?? ''));
   const kinds = names.map((_, ink): FilmKind => ({ ink, thickness: 1, mesh: -1 }));
   const meshNames = [...new Set(samples.flatMap(({ how = [] }) => how.map(({ mesh }) => mesh)))].filter((mesh) => mesh !== '');
   const kindOf = (film: string, how: SampleFilm | undefined): number => {
@@ -79,12 +80,10 @@ export function readSamples(samples: readonly FilmSample[], paper: Reading): Rea
       ({ stack, lab }, j) => j < i && stack.join() === square.stack.join() && deltaE2000(lab, square.lab) > SAME_STACK,
     );
     if (other >= 0) {
-      throw refuse(
-        `Squares ${other + 1} and ${i + 1} are both ${nameOf(square, { names, kinds })} but differ too much; read them again and leave one out.`,
-      );
+      throw refuse(say.squaresAndAreBoth(other + 1, i + 1, nameOf(square, { names, kinds })));
     }
   });
-  labOf(paper ?? {}, 'The paper');
+  labOf(paper ?? {}, say.thePaper);
   return {
     names,
     squares,
@@ -123,22 +122,20 @@ function curveOf({ lab, reflectance }: Reading): Float64Array {
 function labOf({ lab, reflectance }: Reading, where: string): Lab {
   if (reflectance !== undefined) {
     const good = reflectance.length === BANDS && Array.from(reflectance).every((value) => value >= 0 && value <= BRIGHTEST);
-    if (!good)
-      throw new EngineError('fit.reading', `${where} needs ${BANDS} bands of reflectance from 380 to 730 nm, 0 to 1; read it again.`);
+    if (!good) throw new EngineError('fit.reading', say.needsBandsOfReflectance(where, BANDS));
   }
   if (lab !== undefined) {
     const good = lab.length === 3 && Array.from(lab).every(Number.isFinite) && lab[0] >= 0 && lab[0] <= 110;
-    if (!good) throw new EngineError('fit.reading', `${where} needs a colour of three numbers, L, a and b; read it again.`);
+    if (!good) throw new EngineError('fit.reading', say.needsColourOfThree(where));
     return [num(lab, 0), num(lab, 1), num(lab, 2)];
   }
-  if (reflectance === undefined)
-    throw new EngineError('fit.reading', `${where} has neither a colour nor a curve; read it, or leave it out.`);
+  if (reflectance === undefined) throw new EngineError('fit.reading', say.hasNeitherColourNor(where));
   return labD50(reflectance);
 }
 
 function checkedFilms(films: readonly string[], index: number): readonly string[] {
   if (Array.isArray(films) && films.length > 0 && films.every((film: unknown) => typeof film === 'string' && film !== '')) return films;
-  throw refuse(`Square ${index + 1} names no films; list them first down first, and give the bare paper as the paper.`);
+  throw refuse(say.squareNamesNoFilms(index + 1));
 }
 
 function refuse(sentence: string): EngineError {

@@ -1,5 +1,6 @@
 import { EngineError } from '../../base/error.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
+import { say } from '../../words/en/ink/mix.ts';
 import { filmFactor } from '../film/film-factor.ts';
 import { filmBands, overFilm } from '../film/film.ts';
 import type { Mesh } from '../film/mesh.ts';
@@ -56,10 +57,10 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
 export function letdownFor(wanted: Readonly<Lab> | { depth: number }, ink: Ink, base: Ink, options: LetdownOptions): Letdown[] {
   const { ground, strokeGain, strokes = [1, 2, 3], mostBase = 40, surface, trapping = 1 } = options;
   if (!(mostBase > 0 && mostBase <= 1000)) {
-    throw new EngineError('letdown.option', `The most base to try is ${mostBase} parts; give more than 0, up to 1000.`);
+    throw new EngineError('letdown.option', say.mostBaseToTry(mostBase));
   }
   if (strokes.length === 0 || options.meshes?.length === 0) {
-    throw new EngineError('letdown.option', 'A letdown needs at least one number of strokes and one mesh to try.');
+    throw new EngineError('letdown.option', say.letdownNeedsAtLeast);
   }
   const target = targetOf(wanted, ink, options);
   const found: Letdown[] = [];
@@ -100,12 +101,12 @@ const BOTH: readonly number[] = [0, 1];
 function targetOf(wanted: Readonly<Lab> | { depth: number }, ink: Ink, { ground, surface, trapping = 1 }: LetdownOptions): Lab {
   if (!('depth' in wanted)) {
     if (!isColour(wanted)) {
-      throw new EngineError('letdown.wanted', `A colour needs L from 0 to 100, a and b; this one is ${wanted.join(', ')}.`);
+      throw new EngineError('letdown.wanted', say.colourNeedsLFrom(wanted.join(', ')));
     }
     return [...wanted];
   }
   if (!(wanted.depth > 0 && wanted.depth <= 20)) {
-    throw new EngineError('letdown.wanted', `The depth is ${wanted.depth} strokes of the ink; give more than 0, up to 20.`);
+    throw new EngineError('letdown.wanted', say.depthIsStrokesOf(wanted.depth));
   }
   return labD50(overFilm(filmBands(ink.kx, ink.sx, wanted.depth * trapping, surface), ground, new Float64Array(ground.length)));
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/en/ink/mix.ts';
 import type { MatchAnswer } from './match.ts';
 import type { InkPart } from './mix.ts';
 
@@ -13,5 +14,5 @@ export function mixName({ parts }: Pick<MatchAnswer, 'parts'>): string {
   return named
     .slice(0, 2)
     .map(({ ink }) => ink.name)
-    .join(' and ');
+    .join(say.and);
 }

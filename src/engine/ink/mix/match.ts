@@ -3,6 +3,8 @@ import { cutText } from '../../base/bounds.ts';
 import { EngineError } from '../../base/error.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
 import { BANDS } from '../../colour/weights.ts';
+import { say } from '../../words/en/ink/mix.ts';
+import { fixed } from '../../words/language.ts';
 import { CARD_WHITE } from '../characterise/card.ts';
 import { filmFactor } from '../film/film-factor.ts';
 import type { Mesh } from '../film/mesh.ts';
@@ -139,36 +141,30 @@ function distinct<T extends Pick<Fitted, 'inks' | 'deltaE'>>(answers: readonly T
 }
 
 function missedReason(nearest: number): string {
-  return (
-    `No mix of these stock inks comes within ΔE ${MATCH_DELTA_E} of this colour over this ground; ` +
-    `the nearest is ΔE ${nearest.toFixed(1)} away. Try more strokes, a lighter ground or another stock ink.`
-  );
+  return say.noMixOfThese(MATCH_DELTA_E) + say.nearestIsDeltaEAway(fixed(nearest, 1));
 }
 
 function check(target: Readonly<Lab>, stocks: readonly Ink[], options: MatchOptions): void {
   const { ground, thickness = 1, maxInks = 1, answers = 1, grams = 1, balanceG = 0.1 } = options;
   if (!Array.isArray(target) || !isColour(target)) {
-    throw new EngineError(
-      'match.target',
-      `A target needs L from 0 to 100, a and b; this one is ${cutText(String(target ?? 'nothing').replaceAll(',', ', '))}.`,
-    );
+    throw new EngineError('match.target', say.targetNeedsLFrom(cutText(String(target ?? 'nothing').replaceAll(',', ', '))));
   }
   if (!Array.isArray(stocks) || stocks.length === 0 || stocks.length > MOST_STOCKS) {
-    throw new EngineError('match.no-stocks', `A match needs 1 to ${MOST_STOCKS} stock inks; there are ${stocks?.length ?? 'none'}.`);
+    throw new EngineError('match.no-stocks', say.matchNeeds1To(MOST_STOCKS, stocks?.length ?? say.none));
   }
   const short = stocks.find((ink: Ink | null) => ink?.kx?.length !== BANDS || ink?.sx?.length !== BANDS);
   if (short !== undefined) {
-    throw new EngineError('match.no-stocks', `Ink '${short?.name}' has ${short?.kx?.length ?? 'no'} bands; ${BANDS} are needed.`);
+    throw new EngineError('match.no-stocks', say.inkHasBandsAre(short?.name, short?.kx?.length ?? say.no, BANDS));
   }
   const wrong = (what: string, found: unknown, allowed: string): never => {
-    throw new EngineError('match.option', `The ${what} of a match is ${found}; give ${allowed}.`);
+    throw new EngineError('match.option', say.ofMatchIsGive(what, found, allowed));
   };
   if (ground !== undefined && (ground.length !== BANDS || !Array.from(ground).every((r) => r >= 0 && r <= 1.2))) {
-    wrong('ground', `${ground.length} values`, `${BANDS} reflectances from 0 to 1`);
+    wrong('ground', say.values(ground.length), say.reflectancesFrom0To(BANDS));
   }
-  if (!(thickness > 0 && thickness < 1000)) wrong('film thickness', thickness, 'more than 0 strokes');
-  if (!(Number.isInteger(maxInks) && maxInks >= 1 && maxInks <= MOST_INKS)) wrong('number of inks', maxInks, `1 to ${MOST_INKS}`);
-  if (!(Number.isInteger(answers) && answers >= 1)) wrong('number of answers', answers, '1 or more');
-  if (!(balanceG > 0 && balanceG < Infinity)) wrong('balance', balanceG, 'more than 0 g');
-  if (!(grams >= balanceG && grams < 1e7)) wrong('amount', grams, 'at least what the balance reads to, in g');
+  if (!(thickness > 0 && thickness < 1000)) wrong(say.filmThickness, thickness, say.moreThan0Strokes);
+  if (!(Number.isInteger(maxInks) && maxInks >= 1 && maxInks <= MOST_INKS)) wrong(say.numberOfInks, maxInks, say.n1To(MOST_INKS));
+  if (!(Number.isInteger(answers) && answers >= 1)) wrong(say.numberOfAnswers, answers, say.n1OrMore);
+  if (!(balanceG > 0 && balanceG < Infinity)) wrong('balance', balanceG, say.moreThan0G);
+  if (!(grams >= balanceG && grams < 1e7)) wrong('amount', grams, say.atLeastWhatBalance);
 }

@@ -1,5 +1,6 @@
 import { entryAt, num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
+import { say } from '../../words/en/ink/mix.ts';
 import { CARD_BLACK, CARD_WHITE } from '../characterise/card.ts';
 import { coloursOn } from '../characterise/characterise.ts';
 import { DEFAULT_SOLIDS } from '../film/dry-film.ts';
@@ -33,9 +34,7 @@ export function mixInks(stocks: readonly InkPart[], head: { id: string; name: st
   if (used.length === 0 || bad !== undefined) {
     throw new EngineError(
       'ink.bad-mix',
-      bad === undefined
-        ? `The mix “${head.name}” has nothing in it; give at least one ink more than 0 parts.`
-        : `The mix “${head.name}” has ${bad.parts} parts of ${bad.ink.name}; give 0 parts or more.`,
+      bad === undefined ? say.mixHasNothingIn(head.name) : say.mixHasPartsOf(head.name, bad.parts, bad.ink.name),
     );
   }
   const first = entryAt(used, 0).ink;

@@ -1,6 +1,7 @@
 import { f64, num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { BANDS } from '../../colour/weights.ts';
+import { say } from '../../words/en/ink/mix.ts';
 import { CARD_BLACK, CARD_WHITE } from '../characterise/card.ts';
 import { coloursOn, twoBackground } from '../characterise/characterise.ts';
 import { filmBands, overFilm } from '../film/film.ts';
@@ -29,7 +30,7 @@ export interface OpacityGround {
  */
 export function inkOfOpacity(ink: Ink, opacity: number, { reflectance, surface }: OpacityGround): Ink {
   if (!(opacity >= -1 && opacity <= 1)) {
-    throw new EngineError('ink.bad-opacity', `The opacity of ink '${ink.name}' is ${opacity}; give −1 (clear) to 1 (opaque).`);
+    throw new EngineError('ink.bad-opacity', say.opacityOfInkIs(ink.name, opacity));
   }
   if (opacity === 0) return ink;
   const film = filmBands(ink.kx, ink.sx);

@@ -1,6 +1,7 @@
 import { EngineError } from '../../base/error.ts';
 import type { Lab } from '../../colour/lab.ts';
 import { BANDS } from '../../colour/weights.ts';
+import { say } from '../../words/en/ink/paper.ts';
 import { MOST_REFLECTANCE } from '../cgats/scale.ts';
 import { bandWords } from '../characterise/band-words.ts';
 import { curveFromColour } from '../film/curves.ts';
@@ -17,15 +18,12 @@ export type Sheet = Omit<Paper, 'reflectance'>;
  */
 export function paperFromCurve(sheet: Sheet, curve: ArrayLike<number>): Paper {
   if (curve?.length !== BANDS) {
-    throw new EngineError(
-      'paper.bad-curve',
-      `A paper's curve needs ${BANDS} bands, 380 to 730 nm; this one has ${curve?.length ?? 'none'}.`,
-    );
+    throw new EngineError('paper.bad-curve', say.papersCurveNeedsBands(BANDS, curve?.length ?? say.none));
   }
   const values = Array.from(curve);
   const bad = values.flatMap((value, band) => (value >= 0 && value <= MOST_REFLECTANCE ? [] : [band]));
   if (bad.length > 0) {
-    throw new EngineError('paper.bad-curve', `The paper's curve is no reflectance at ${bandWords(bad)}: measure it again.`, {
+    throw new EngineError('paper.bad-curve', say.papersCurveIsNo(bandWords(bad)), {
       details: { bands: bad },
     });
   }

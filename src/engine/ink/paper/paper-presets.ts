@@ -1,4 +1,5 @@
 import { WAVELENGTHS_NM } from '../../colour/weights.ts';
+import { say } from '../../words/en/ink/paper.ts';
 
 /** A paper colour to start from. */
 export interface PaperPreset {
@@ -21,8 +22,8 @@ function rising(low: number, high: number, middleNm: number, widthNm: number): n
  * papers are, which is far from lightless.
  */
 export const PAPER_PRESETS: readonly PaperPreset[] = [
-  { id: 'white', name: 'White', reflectance: rising(0.55, 0.9, 395, 18) },
-  { id: 'cream', name: 'Cream', reflectance: rising(0.38, 0.86, 440, 45) },
-  { id: 'grey', name: 'Grey', reflectance: rising(0.29, 0.335, 470, 60) },
-  { id: 'black', name: 'Black', reflectance: rising(0.041, 0.052, 640, 40) },
+  { id: 'white', name: say.white, reflectance: rising(0.55, 0.9, 395, 18) },
+  { id: 'cream', name: say.cream, reflectance: rising(0.38, 0.86, 440, 45) },
+  { id: 'grey', name: say.grey, reflectance: rising(0.29, 0.335, 470, 60) },
+  { id: 'black', name: say.black, reflectance: rising(0.041, 0.052, 640, 40) },
 ];

@@ -1,4 +1,5 @@
 import type { Lab } from '../../colour/lab.ts';
+import { say } from '../../words/en/ink/target.ts';
 import type { CgatsSample } from '../cgats/read-cgats.ts';
 import type { Ink } from '../types.ts';
 import { sampleReadings } from './sample-readings.ts';
@@ -16,8 +17,8 @@ export function readOf(squares: readonly FewSquare[]): ReadSquare[] {
 
 /** What a square is called: 'Tar over Ochre', 'Ochre alone'. */
 export function filmsName(films: readonly string[], inks: readonly Pick<Ink, 'id' | 'name'>[]): string {
-  const names = films.map((id) => inks.find((ink) => ink.id === id)?.name ?? 'an ink that is gone');
-  return names.length === 1 ? `${names.join()} alone` : names.reverse().join(' over ');
+  const names = films.map((id) => inks.find((ink) => ink.id === id)?.name ?? say.inkThatIsGone);
+  return names.length === 1 ? say.alone(names.join()) : names.reverse().join(say.over);
 }
 
 /**

@@ -1,5 +1,6 @@
 import { defined, entryAt, num } from '../../base/at.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
+import { say } from '../../words/en/ink/target.ts';
 import type { CgatsSample } from '../cgats/read-cgats.ts';
 import type { Reading } from './target.ts';
 
@@ -29,15 +30,10 @@ export function sampleReadings<Square extends { number: number }>(
   const remarks: string[] = [];
   if (strange.length > 0) {
     const some = strange.slice(0, 5).join(', ');
-    remarks.push(
-      `Samples ${some}${strange.length > 5 ? ` and ${strange.length - 5} more` : ''} are no numbers of this target's squares, 1 to ${squares.length}; they were left out.`,
-    );
+    remarks.push(say.samplesAreNoNumbers(some, strange.length > 5 ? say.andMore(strange.length - 5) : '', squares.length));
   }
   const twice = [...bySquare].filter(([, list]) => list.length > 1).map(([square]) => square.number);
-  if (twice.length > 0)
-    remarks.push(
-      `Square ${twice.slice(0, 8).join(', ')}${twice.length > 8 ? ' and more' : ''} was measured more than once; the mean is taken.`,
-    );
+  if (twice.length > 0) remarks.push(say.squareAndMoreWas(twice.slice(0, 8).join(', '), twice.length > 8));
   const readings = [...bySquare].map(([square, list]): FileReadings<Square>['readings'][number] => [square, meanReading(list)]);
   return { readings: readings.sort(([a], [b]) => a.number - b.number), remarks };
 }

@@ -2,6 +2,7 @@ import { cutText } from '../../base/bounds.ts';
 import { hexOfText } from '../../colour/hex-text.ts';
 import { type Lab, roundedLab } from '../../colour/lab.ts';
 import { labFromSrgbHex } from '../../colour/screen-colour.ts';
+import { say } from '../../words/en/ink/target.ts';
 
 /** A typed colour, or why it is none. */
 export type Typed = { lab: Lab; problem: '' } | { lab: null; problem: string };
@@ -27,13 +28,12 @@ export function typedColour(text: string): Typed {
     .map((between) => plain.split(between).filter((part) => part !== ''))
     .find((list) => list.length === 3 && list.every((part) => NUMBER.test(part)));
   if (parts === undefined) {
-    return { lab: null, problem: `“${cutText(text.trim())}” is no colour: write L, a and b, as in 52.1 −3 18.4, or # and six hex digits.` };
+    return { lab: null, problem: say.isNoColourWrite(cutText(text.trim())) };
   }
   const [l, a, b] = parts.map((part) => Number(part.replace(',', '.'))) as Lab;
   if (l < 0 || l > 100) return { lab: null, problem: `L is ${l}, but goes from 0 to 100; read the square again.` };
   const far = [a, b].find((value) => Math.abs(value) > MOST_AB);
-  if (far !== undefined)
-    return { lab: null, problem: `${far} is too far for a or b, which go from −${MOST_AB} to ${MOST_AB}; read the square again.` };
+  if (far !== undefined) return { lab: null, problem: say.isTooFarFor(far, MOST_AB) };
   return { lab: [l, a, b], problem: '' };
 }
 

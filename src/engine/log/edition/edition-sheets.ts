@@ -1,5 +1,6 @@
 import { entryAt, num } from '../../base/at.ts';
 import { EngineError, type Problem } from '../../base/error.ts';
+import { say } from '../../words/en/log/edition.ts';
 import { sheetsAsPulled, type SheetAsPulled } from '../as-pulled.ts';
 import type { OrderPairs } from '../turns.ts';
 import type { LogEvent, VisitHead } from '../types.ts';
@@ -90,7 +91,7 @@ export function editionRecord(edition: Edition, head: VisitHead, events: readonl
   const at = head.recipes.findIndex((recipe) => recipe.id === edition.recipe);
   const recipe = head.recipes[at];
   if (recipe === undefined) {
-    throw new EngineError('edition.visit', `${head.title} does not print this recipe; choose a visit that does.`);
+    throw new EngineError('edition.visit', say.doesNotPrintThis(head.title));
   }
   const own = sheetsAsPulled(head, events, pairs).filter((sheet) => sheet.recipe === at);
   const sheets = numberSheets(edition, own, recipe.pulls.length);
@@ -121,10 +122,10 @@ function recordProblems({ counts, marks }: Edition, sheets: readonly EditionShee
   const used = new Set(sheets.map((sheet) => sheet.mark));
   const short = editionMarks(counts).filter((mark) => !used.has(mark));
   if (short.length > 0) {
-    const named = short.length > 4 ? `${short.slice(0, 3).join(', ')} and ${short.length - 3} more` : short.join(', ');
+    const named = short.length > 4 ? say.andMore(short.slice(0, 3).join(', '), short.length - 3) : short.join(', ');
     problems.push({
       code: 'edition.short',
-      message: `No sheet is left for ${named}; pull more sheets, or make the edition smaller.`,
+      message: say.noSheetIsLeft(named),
       where: 'sheets',
     });
   }
@@ -132,7 +133,7 @@ function recordProblems({ counts, marks }: Edition, sheets: readonly EditionShee
   if (unfinished.length > 0) {
     problems.push({
       code: 'edition.unfinished',
-      message: `${unfinished.length} numbered ${unfinished.length === 1 ? 'sheet is' : 'sheets are'} not finished by the log, such as sheet ${entryAt(unfinished, 0).number}; log the pulls, or say that the sheet is spoiled.`,
+      message: say.numberedSheetsAreNot(unfinished.length, entryAt(unfinished, 0).number),
       where: `sheet ${entryAt(unfinished, 0).number}`,
     });
   }
@@ -140,7 +141,11 @@ function recordProblems({ counts, marks }: Edition, sheets: readonly EditionShee
   if (otherwise.length > 0) {
     problems.push({
       code: 'edition.otherwise',
-      message: `Sheet ${entryAt(otherwise, 0).number}, ${entryAt(otherwise, 0).mark}, was pulled differently from the recipe${otherwise.length > 1 ? `, as ${otherwise.length - 1} more were` : ''}; keep it out, or call the edition variable (EV).`,
+      message: say.sheetWasPulledDifferently(
+        entryAt(otherwise, 0).number,
+        entryAt(otherwise, 0).mark ?? '',
+        otherwise.length > 1 ? say.asMoreWere(otherwise.length - 1) : '',
+      ),
       where: `sheet ${entryAt(otherwise, 0).number}`,
     });
   }
@@ -149,7 +154,7 @@ function recordProblems({ counts, marks }: Edition, sheets: readonly EditionShee
     if (there?.fate === 'reject' && mark !== '') {
       problems.push({
         code: 'edition.reject',
-        message: `Sheet ${number} was to be ${mark}, but it is spoiled; the mark went to another sheet, so look at what is pencilled.`,
+        message: say.sheetWasToBe(number, mark),
         where: `sheet ${number}`,
       });
     }

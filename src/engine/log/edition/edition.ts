@@ -2,6 +2,7 @@ import { defined } from '../../base/at.ts';
 import type { Problem } from '../../base/error.ts';
 import { MOST_SHEETS } from '../../base/limits.ts';
 import type { Recipe } from '../../recipe/types.ts';
+import { say } from '../../words/en/log/edition.ts';
 
 /** How many of each kind an edition has. */
 export interface EditionCounts {
@@ -103,16 +104,16 @@ export function editionMarks(counts: EditionCounts): string[] {
 export function checkEdition(counts: EditionCounts): Problem[] {
   const named = [
     ['impressions', counts.impressions, 1],
-    ['artist’s proofs', counts.ap, 0],
-    ['printer’s proofs', counts.pp, 0],
-    ['hors commerce', counts.hc, 0],
+    [say.artistsProofs, counts.ap, 0],
+    [say.printersProofs, counts.pp, 0],
+    [say.horsCommerce, counts.hc, 0],
   ] as const;
   for (const [name, count, least] of named) {
     if (!Number.isInteger(count) || count < least || count > MOST_SHEETS) {
       return [
         {
           code: 'edition.count',
-          message: `The number of ${name} is ${count}; give a whole number from ${least} to ${MOST_SHEETS}.`,
+          message: say.numberOfIsGive(name, count, least, MOST_SHEETS),
           where: name,
         },
       ];
@@ -123,7 +124,7 @@ export function checkEdition(counts: EditionCounts): Problem[] {
   if (sheets > MOST_SHEETS) {
     problems.push({
       code: 'edition.sheets',
-      message: `${sheets} sheets are more than the ${MOST_SHEETS} that one visit can hold; make the edition smaller.`,
+      message: say.sheetsAreMoreThan(sheets, MOST_SHEETS),
       where: 'sheets',
     });
   }
@@ -131,7 +132,7 @@ export function checkEdition(counts: EditionCounts): Problem[] {
   if (counts.ap > 0 && (share < AP_SHARE.least || share > AP_SHARE.most)) {
     problems.push({
       code: 'edition.ap',
-      message: `${counts.ap} artist’s proofs are ${Math.round(share * 100)} % of the edition; 5 to 20 % is usual, so say why if you are asked.`,
+      message: say.artistsProofsAreOf(counts.ap, Math.round(share * 100)),
       where: 'artist’s proofs',
     });
   }
@@ -165,7 +166,7 @@ export function editionFacts(recipe: Recipe): EditionFacts {
     screens: recipe.screens.map(({ number, name, mesh }) => ({
       number,
       name,
-      mesh: `${mesh.threadsPerCm} threads/cm, thread ${mesh.threadUm} µm`,
+      mesh: say.threadsCmThreadM(mesh.threadsPerCm, mesh.threadUm),
     })),
     sequence: pulls.map(({ screen: id, ink: inkId, strokes, dxMm, dyMm, turnDeg }) => ({
       screen: defined(screen.get(id)).number,

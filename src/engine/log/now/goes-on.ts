@@ -4,6 +4,7 @@ import { recipeOf, studioOfRecipe } from '../../recipe/write.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { pullsIn } from '../../visit/lent/workshop.ts';
+import { say } from '../../words/en/log/now.ts';
 import { inOrder, standing } from '../events.ts';
 import { inOtherWords, movedSheets } from '../moved.ts';
 import type { GoingOn, LogEvent, VisitHead } from '../types.ts';
@@ -76,7 +77,7 @@ function goesOn(recipe: Recipe, down: readonly string[], { more, parts }: GoingO
   const kept = down.flatMap((id) => recipe.pulls.filter((pull) => pull.id === id));
   const all = recipeOf([...kept, ...pulls], studio, {
     id: `${recipe.id} ${more[0]?.id ?? ''}`,
-    title: `${recipe.title} and ${more.length} more`,
+    title: say.andMore(recipe.title, more.length),
   });
   // Pulls that are down keep all that they name; what fell away takes its screens and inks with it.
   return { ...recipe, ...all, parent: recipe.id };

@@ -1,4 +1,5 @@
 import { EngineError } from '../../base/error.ts';
+import { say } from '../../words/en/order/count.ts';
 import { atomsOf } from '../atoms.ts';
 import { type Graph, graphOf, stripSimplicial, subgraph } from '../graph.ts';
 import { countByColourClasses } from './colour-classes.ts';
@@ -26,9 +27,9 @@ export function countOrderClasses(pulls: number, overlaps: readonly (readonly [n
   if (least === most) return least;
   throw new EngineError(
     'order.too-many',
-    `${pulls} pulls that overlap in ${graph.edges.length} places are too entangled to count ` +
-      `their orders exactly in some seconds: there are between 10^${String(least).length - 1} and 10^${String(most).length}; ` +
-      'leave pulls out, or raise the ΔE under which a swap is free.',
+    say.pullsThatOverlapIn(pulls, graph.edges.length) +
+      say.theirOrdersExactlyIn(String(least).length - 1, String(most).length) +
+      say.leavePullsOutOr,
     { details: { pulls, overlaps: graph.edges.length, least: String(least), most: String(most) } },
   );
 }

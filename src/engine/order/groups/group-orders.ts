@@ -3,6 +3,7 @@ import { EngineError } from '../../base/error.ts';
 import { LESSON_AREA_MM2, LESSON_PULLS, within } from '../../base/limits.ts';
 import type { Stack } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/order/groups.ts';
 import { checkMinDeltaE, type Overlap, type OverlapOptions, overlapsOf } from '../overlaps.ts';
 import { completeLink, type Link } from './complete-link.ts';
 import { differenceWithin, equalOrders, type PictureLimits } from './order-difference.ts';
@@ -86,14 +87,11 @@ function* linksOf(places: readonly OrderPlace[], equal: readonly (readonly numbe
 
 function checkAsked(stack: Stack, { minAreaMm2 }: PictureLimits): void {
   if (!(minAreaMm2 >= 0 && minAreaMm2 < Infinity)) {
-    throw new EngineError('order.min-area', `The size under which a difference does not count is ${minAreaMm2} mm²; give 0 or more.`);
+    throw new EngineError('order.min-area', say.sizeUnderWhichDifference(minAreaMm2));
   }
   const n = stack?.pulls?.length;
   if (Array.isArray(stack?.pulls) && !within(LESSON_PULLS, n)) {
-    throw new EngineError(
-      'order.lesson-size',
-      `${n === 1 ? 'One pull was' : `${n} pulls were`} chosen; choose two to six to see all their orders.`,
-    );
+    throw new EngineError('order.lesson-size', say.chosenChooseTwoTo(n === 1 ? say.onePullWas : say.pullsWere(n)));
   }
 }
 

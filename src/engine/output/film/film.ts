@@ -6,6 +6,7 @@ import { shapeBounds } from '../../geometry/rings.ts';
 import type { Box } from '../../geometry/types.ts';
 import { WorkBudget } from '../../geometry/work.ts';
 import { screenRings } from '../../shapes/place/placed.ts';
+import { say } from '../../words/en/output/film.ts';
 import { MOST_SPREAD_MM } from './film-limits.ts';
 import { filmLabel, LABEL_ROOM_MM } from './label.ts';
 import { layLines, MARKS_ROOM_MM, registerMarks } from './marks.ts';
@@ -43,23 +44,17 @@ export function reachBeyondSheet(films: readonly FilmScreen[]): number {
  */
 export function filmImage(film: FilmScreen, spreadMm: number): Float64Array[] {
   const { key, screen, shapes } = film;
-  const who = `screen ${key}, ${screen.name}`;
+  const who = say.screen(key, screen.name);
   if (!(Math.abs(spreadMm) <= MOST_SPREAD_MM)) {
-    throw new EngineError(
-      'film.spread',
-      `A spread of ${spreadMm} mm cannot be made; give ${-MOST_SPREAD_MM} to ${MOST_SPREAD_MM} mm, below 0 for a choke.`,
-    );
+    throw new EngineError('film.spread', say.spreadOfMmCannot(spreadMm, -MOST_SPREAD_MM, MOST_SPREAD_MM));
   }
   const drawn = screenRings(screen, shapes);
   const rings = rightlyCounted(who, () => normalise(drawn));
-  if (rings.length === 0) throw new EngineError('film.empty', `There is nothing on ${who}; add a shape to it, or leave it out.`);
+  if (rings.length === 0) throw new EngineError('film.empty', say.thereIsNothingOn(who));
   if (spreadMm === 0) return rings;
   const moved = rightlyCounted(who, () => grownRings(rings, spreadMm, new WorkBudget()));
   if (moved.length > 0) return moved;
-  throw new EngineError(
-    'film.choked',
-    `A choke of ${-spreadMm} mm leaves nothing of ${who}, which is nowhere wider than ${roundTo(-2 * spreadMm, 2)} mm; choke less.`,
-  );
+  throw new EngineError('film.choked', say.chokeOfMmLeaves(-spreadMm, who, roundTo(-2 * spreadMm, 2)));
 }
 
 function rightlyCounted<T>(who: string, work: () => T): T {
@@ -67,7 +62,7 @@ function rightlyCounted<T>(who: string, work: () => T): T {
     return work();
   } catch (error) {
     if (!(error instanceof EngineError && error.code === 'geometry.too-much-work')) throw error;
-    throw new EngineError('film.too-much-work', `The outlines on ${who} have too many corners to move their edges; simplify the drawing.`);
+    throw new EngineError('film.too-much-work', say.outlinesOnHaveToo(who));
   }
 }
 
@@ -102,10 +97,7 @@ function filmPage(
   const widthMm = Math.max(box.widthMm + 2 * edge, LEAST_PAGE_MM);
   const heightMm = box.heightMm + 2 * edge + LABEL_ROOM_MM;
   if (Math.max(widthMm, heightMm) > MOST_PAGE_MM) {
-    throw new EngineError(
-      'film.page',
-      `The film of screen ${film.key} would be ${Math.ceil(widthMm)} × ${Math.ceil(heightMm)} mm, over the ${MOST_PAGE_MM} mm that a page can have; cut the sheet into sections.`,
-    );
+    throw new EngineError('film.page', say.filmOfScreenWould(film.key, Math.ceil(widthMm), Math.ceil(heightMm), MOST_PAGE_MM));
   }
   const left = (widthMm - box.widthMm) / 2;
   const sheet: Box = { ...box, xMm: left, yMm: edge };

@@ -1,6 +1,7 @@
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import type { Box } from '../../geometry/types.ts';
+import { say } from '../../words/en/output/film.ts';
 
 /** Lines along which a sheet is cut, mm from its left and from its top. */
 export interface SheetCuts {
@@ -31,7 +32,7 @@ export function sectionsOf({ widthMm, heightMm }: { widthMm: number; heightMm: n
   const rows = edges(heightMm, downMm, 'top');
   const count = (columns.length - 1) * (rows.length - 1);
   if (count > MOST_SECTIONS) {
-    throw new EngineError('film.sections', `These cuts make ${count} sections of the sheet; make at most ${MOST_SECTIONS}.`);
+    throw new EngineError('film.sections', say.theseCutsMakeSections(count, MOST_SECTIONS));
   }
   return rows.slice(1).flatMap((bottom, row) =>
     columns.slice(1).map((right, column): Section => {
@@ -39,7 +40,7 @@ export function sectionsOf({ widthMm, heightMm }: { widthMm: number; heightMm: n
       const number = row * (columns.length - 1) + column + 1;
       return {
         number,
-        words: count === 1 ? '' : `section ${number} of ${count}, row ${row + 1}, column ${column + 1}`,
+        words: count === 1 ? '' : say.sectionOfRowColumn(number, count, row + 1, column + 1),
         box: { xMm, yMm, widthMm: right - xMm, heightMm: bottom - yMm },
       };
     }),
@@ -62,15 +63,15 @@ export function outerBox(box: Box, paper: { widthMm: number; heightMm: number },
 }
 
 function edges(sideMm: number, cuts: readonly number[], from: 'left' | 'top'): number[] {
-  const side = `which is ${sideMm} mm ${from === 'left' ? 'wide' : 'high'}; move or drop it.`;
+  const side = say.whichIsMmWide(sideMm, from === 'left');
   const off = cuts.find((cut) => !(cut > 0 && cut < sideMm));
-  if (off !== undefined) throw new EngineError('film.cut', `A cut at ${off} mm from the ${from} does not lie on the sheet, ${side}`);
+  if (off !== undefined) throw new EngineError('film.cut', say.cutAtMmFrom(off, from, side));
   const all = [0, ...[...new Set(cuts)].sort((a, b) => a - b), sideMm];
   for (const [i, edge] of all.entries()) {
     const before = all[i - 1];
     if (before === undefined || edge - before >= LEAST_SECTION_MM) continue;
     const cut = i === all.length - 1 ? before : edge;
-    throw new EngineError('film.cut', `A cut at ${cut} mm from the ${from} leaves less than ${LEAST_SECTION_MM} mm of the sheet, ${side}`);
+    throw new EngineError('film.cut', say.cutAtMmFromLeaves(cut, from, LEAST_SECTION_MM, side));
   }
   return all;
 }

@@ -6,6 +6,7 @@ import { grownRings } from '../../geometry/offset.ts';
 import { ringParts } from '../../geometry/parts.ts';
 import { mapRings, ringArea, shapeBounds } from '../../geometry/rings.ts';
 import { WorkBudget } from '../../geometry/work.ts';
+import { say } from '../../words/en/output/plate.ts';
 import { filmImage } from '../film/film.ts';
 import { boxRing } from '../film/page.ts';
 import type { FilmScreen } from '../film/ways.ts';
@@ -99,11 +100,16 @@ function relief(images: readonly Image[], asked: PlateAsked): Cut {
   const budget = new WorkBudget(STEPS * images.length);
   const owned = images.flatMap((image) => piecesOf(image, asked.kerfMm, budget));
   const pieces = owned.map(({ piece }) => piece);
-  const name = images.length === 1 ? images.map(({ film }) => `screen ${film.key} ${film.screen.name}`).join() : `${images.length} screens`;
+  const name = images.length === 1 ? images.map(({ film }) => say.screen(film.key, film.screen.name)).join() : say.screens(images.length);
   if (pieces.length > MOST_PIECES) {
     throw new EngineError(
       'plate.many',
-      `There are ${pieces.length} pieces on ${images.length === 1 ? images.map(({ film }) => whoOf(film)).join() : name}, over the ${MOST_PIECES} that are laid on sheets; take ${images.length === 1 ? 'a simpler screen' : 'fewer screens at once'}.`,
+      say.thereArePiecesOn(
+        pieces.length,
+        images.length === 1 ? images.map(({ film }) => whoOf(film)).join() : name,
+        MOST_PIECES,
+        images.length,
+      ),
     );
   }
   const sheet = { widthMm: asked.sheetWidthMm, heightMm: asked.sheetHeightMm, gapMm: Math.max(asked.gapMm, asked.kerfMm) };
@@ -113,7 +119,14 @@ function relief(images: readonly Image[], asked: PlateAsked): Cut {
     const { widthMm, heightMm } = shapeBounds(pieces[large] ?? []);
     throw new EngineError(
       'plate.large',
-      `A piece of ${whoOf(entryAt(owned, large).film)} is ${roundTo(widthMm, 0)} × ${roundTo(heightMm, 0)} mm, larger than a sheet of ${sheet.widthMm} × ${sheet.heightMm} mm with ${sheet.gapMm} mm free about it; take larger sheets.`,
+      say.pieceOfIsMm({
+        whoOf: whoOf(entryAt(owned, large).film),
+        roundTo: roundTo(widthMm, 0),
+        roundTo2: roundTo(heightMm, 0),
+        widthMm: sheet.widthMm,
+        heightMm: sheet.heightMm,
+        gapMm: sheet.gapMm,
+      }),
     );
   }
   const count = Math.max(...nested.map((piece) => piece.sheet)) + 1;
@@ -124,7 +137,7 @@ function relief(images: readonly Image[], asked: PlateAsked): Cut {
     // Pieces may lie in the holes of others: all that is inside is cut first.
     const ordered = cut.toSorted((a, b) => Math.abs(ringArea(a.ring)) - Math.abs(ringArea(b.ring)));
     return {
-      name: `${name} plate${count === 1 ? '' : ` ${at + 1} of ${count}`}`,
+      name: say.plate(name, count === 1 ? '' : ` ${at + 1} of ${count}`),
       widthMm: sheet.widthMm,
       heightMm: sheet.heightMm,
       rings: ordered.map(({ ring }) => ring),
@@ -135,7 +148,7 @@ function relief(images: readonly Image[], asked: PlateAsked): Cut {
 }
 
 function whoOf({ key, screen }: FilmScreen): string {
-  return `screen ${key}, ${screen.name}`;
+  return say.screenKey(key, screen.name);
 }
 
 function stencil(film: FilmScreen, image: Float64Array[], { kerfMm, bridgeMm }: PlateAsked): Cut {
@@ -145,10 +158,7 @@ function stencil(film: FilmScreen, image: Float64Array[], { kerfMm, bridgeMm }: 
   const { rings, islands, bridges } = withBridges(cutRings(image, [sheet], budget), bridgeMm, budget);
   const cut = grownRings(rings, -kerfMm / 2, budget);
   if (cut.length === 0) {
-    throw new EngineError(
-      'plate.kerf',
-      `A kerf of ${kerfMm} mm with bridges of ${bridgeMm} mm leaves nothing to cut out of screen ${film.key}, ${film.screen.name}; take a finer cut.`,
-    );
+    throw new EngineError('plate.kerf', say.kerfOfMmWith(kerfMm, bridgeMm, film.key, film.screen.name));
   }
   const half = kerfMm / 2;
   const edge = Float64Array.from(boxRing({ xMm: 0, yMm: 0, widthMm: widthMm + kerfMm, heightMm: heightMm + kerfMm }));

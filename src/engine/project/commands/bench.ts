@@ -4,6 +4,7 @@ import type { Ink } from '../../ink/types.ts';
 import type { PrintLineage } from '../../recipe/lineage.ts';
 import type { Screen, Shape } from '../../shapes/types.ts';
 import type { Pull } from '../../stack/types.ts';
+import { say } from '../../words/en/project/commands.ts';
 import type { Project } from '../types.ts';
 import { checkedPull, indexOf, removeById, requireFew, requireFree } from './checks.ts';
 import { addShapes } from './drawer.ts';
@@ -41,21 +42,21 @@ function clampIndex(at: number, below: number): number {
 /** How it is done. */
 export const BENCH_RULES: RulesOf<BenchCommand> = {
   'open-stack': {
-    label: 'open a stack',
+    label: say.openStack,
     change: (draft, { pulls, print }) => setBench(draft, pulls, print === undefined ? { kind: 'hand' } : { kind: 'wall', print }),
   },
   'add-pull': {
-    label: 'add a pull',
+    label: say.addPull,
     change: (draft, { pull, at }) => addPull(draft, pull, at),
   },
   'add-pulls': {
-    label: 'add pulls',
+    label: say.addPulls,
     change(draft, { pulls }) {
       for (const pull of pulls) addPull(draft, pull, draft.bench.length);
     },
   },
   'lay-veil': {
-    label: 'lay a veil',
+    label: say.layVeil,
     change(draft, { inks, shape, screen, pull, at }) {
       addInks(draft, inks);
       addShapes(draft, shape === null ? [] : [shape], screen === null ? [] : [screen]);
@@ -63,7 +64,7 @@ export const BENCH_RULES: RulesOf<BenchCommand> = {
     },
   },
   'move-pull': {
-    label: 'move a pull',
+    label: say.movePull,
     change({ bench }, { pull: id, to }) {
       const from = indexOf(bench, id, 'pull');
       const [pull] = bench.splice(from, 1);
@@ -71,7 +72,7 @@ export const BENCH_RULES: RulesOf<BenchCommand> = {
     },
   },
   'change-pull': {
-    label: 'change a pull',
+    label: say.changePull,
     mergeKey: ({ kind, pull, change }) => `${kind}:${pull}:${fieldsOf(change)}`,
     change(draft, { pull, change }) {
       const at = indexOf(draft.bench, pull, 'pull');
@@ -79,7 +80,7 @@ export const BENCH_RULES: RulesOf<BenchCommand> = {
     },
   },
   'remove-pull': {
-    label: 'remove a pull',
+    label: say.removePull,
     change(draft, { pull }) {
       removeById(draft.bench, pull, 'pull');
       dropLooseHolds(draft);

@@ -4,6 +4,8 @@ import { EngineError } from '../../base/error.ts';
 import { MOST_PULLS, OFFSET_MM, STROKES } from '../../base/limits.ts';
 import { toOffsetGrid } from '../../base/units.ts';
 import type { Pull } from '../../stack/types.ts';
+import { say } from '../../words/en/project/commands.ts';
+import { numberLocale } from '../../words/language.ts';
 import type { Project } from '../types.ts';
 import { fields, number, requireFields, text, whole } from './fields.ts';
 
@@ -26,7 +28,7 @@ const PULL = fields({
  */
 export function indexOf(list: readonly { id: string }[], id: string, what: string): number {
   const at = list.findIndex((entry) => entry.id === id);
-  if (at < 0) throw new EngineError('command.unknown', `There is no ${what} "${id}" in this project; choose one that is.`);
+  if (at < 0) throw new EngineError('command.unknown', say.thereIsNoIn(what, id));
   return at;
 }
 
@@ -52,7 +54,7 @@ export function removeById(list: { id: string }[], id: string, what: string): vo
  */
 export function requireFree(list: readonly { id: string }[], entry: { id: string }, what: string): void {
   if (list.some((other) => other.id === entry.id)) {
-    throw new EngineError('command.double', `There already is a ${what} "${entry.id}"; give the new one another id.`);
+    throw new EngineError('command.double', say.thereAlreadyIsGive(what, entry.id));
   }
 }
 
@@ -62,10 +64,7 @@ export function requireFree(list: readonly { id: string }[], entry: { id: string
  */
 export function requireFew(pulls: number): void {
   if (pulls > MOST_PULLS) {
-    throw new EngineError(
-      'command.pulls',
-      `A stack has at most ${MOST_PULLS} pulls, and this one would have ${pulls.toLocaleString('en')}; leave some out.`,
-    );
+    throw new EngineError('command.pulls', say.stackHasAtMost(MOST_PULLS, pulls.toLocaleString(numberLocale())));
   }
 }
 
@@ -76,7 +75,7 @@ export function requireFew(pulls: number): void {
 export function checkedPull(draft: Draft<Project>, pull: Pull): Pull {
   find(draft.drawer.screens, pull.screen, 'screen');
   find(draft.drawer.inks, pull.ink, 'ink');
-  requireFields({ what: 'pull', whose: "The pull's" }, pull, PULL);
+  requireFields({ what: 'pull', whose: say.thePulls }, pull, PULL);
   const { id, screen, ink, turnDeg, strokes } = pull;
   return { id, screen, ink, dxMm: toOffsetGrid(pull.dxMm), dyMm: toOffsetGrid(pull.dyMm), turnDeg, strokes };
 }
@@ -87,7 +86,7 @@ export function checkedPull(draft: Draft<Project>, pull: Pull): Pull {
  */
 export function refuseInUse(draft: Draft<Project>, uses: (pull: Pull) => boolean, what: string): void {
   if ([...draft.bench, ...draft.lesson].some(uses)) {
-    throw new EngineError('command.in-use', `The ${what} is used by a pull on the Bench or in the Lesson; take that pull away first.`);
+    throw new EngineError('command.in-use', say.isUsedByPull(what));
   }
 }
 

@@ -2,6 +2,7 @@ import type { Draft } from 'immer';
 import type { TasteChoice } from '../../explore/taste/choices.ts';
 import { printInks } from '../../ink/mix/mix.ts';
 import type { Recipe } from '../../recipe/types.ts';
+import { say } from '../../words/en/project/commands.ts';
 import { adoptRecipe } from '../adopt.ts';
 import type { Project } from '../types.ts';
 import { find, removeById, requireFew, requireFree } from './checks.ts';
@@ -40,14 +41,14 @@ export function removeRecipe(draft: Draft<Project>, recipe: string): void {
 /** How it is done. */
 export const CHEST_RULES: RulesOf<ChestCommand> = {
   'keep-recipe': {
-    label: 'keep a recipe',
+    label: say.keepRecipe,
     change(draft, { recipe, taught = [] }) {
       keepRecipe(draft, recipe);
       teach(draft, taught);
     },
   },
   'change-recipe': {
-    label: 'describe a recipe',
+    label: say.describeRecipe,
     mergeKey: (command) => `${command.kind}:${command.recipe}:${fieldsOf(command)}`,
     change(draft, { recipe: id, title, note }) {
       const recipe = find(draft.recipes, id, 'recipe');
@@ -56,11 +57,11 @@ export const CHEST_RULES: RulesOf<ChestCommand> = {
     },
   },
   'remove-recipe': {
-    label: 'remove a recipe',
+    label: say.removeRecipe,
     change: (draft, { recipe }) => removeRecipe(draft, recipe),
   },
   'open-recipe': {
-    label: 'open a recipe',
+    label: say.openRecipe,
     change(draft, { recipe: id }) {
       const recipe = find(draft.recipes, id, 'recipe');
       setBench(draft, adoptRecipe(draft.drawer, recipe), { kind: 'recipe', title: recipe.title, recipe: id });

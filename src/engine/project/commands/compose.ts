@@ -3,6 +3,7 @@ import { EngineError } from '../../base/error.ts';
 import { PLACE_MM, SHAPE_SCALE, TURN_DEG, within } from '../../base/limits.ts';
 import type { PlacedShape, Screen } from '../../shapes/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/project/commands.ts';
 import { find, requireFree } from './checks.ts';
 import type { RulesOf } from './rule.ts';
 
@@ -16,18 +17,18 @@ export type ComposeCommand =
 /** How it is done. */
 export const COMPOSE_RULES: RulesOf<ComposeCommand> = {
   'place-shapes': {
-    label: 'place shapes on the sheet',
+    label: say.placeShapesOnSheet,
     mergeKey: ({ kind, screen, run }) => (run === undefined ? null : `${kind}:${screen}:${run}`),
     change: ({ drawer }, { screen, placed }) => place(drawer, screen, placed),
   },
   'place-screens': {
-    label: 'align screens',
+    label: say.alignScreens,
     change({ drawer }, { screens }) {
       for (const { screen, placed } of screens) place(drawer, screen, placed);
     },
   },
   'add-screens': {
-    label: 'make screens',
+    label: say.makeScreens,
     change({ drawer: studio }, { screens }) {
       for (const screen of screens) {
         requireFree(studio.screens, screen, 'screen');
@@ -49,8 +50,5 @@ function place({ screens, shapes }: Draft<Studio>, id: string, placed: PlacedSha
 
 function checkPlace({ xMm, yMm, scale, turnDeg }: PlacedShape): void {
   if (within(PLACE_MM, xMm) && within(PLACE_MM, yMm) && within(SHAPE_SCALE, scale) && within(TURN_DEG, turnDeg)) return;
-  throw new EngineError(
-    'command.place',
-    'A shape cannot lie more than ten metres off, or be so small, so large or turned so often; take the step back.',
-  );
+  throw new EngineError('command.place', say.shapeCannotLieMore);
 }

@@ -1,4 +1,5 @@
 import type { PlacedShape, Shape } from '../../shapes/types.ts';
+import { say } from '../../words/en/project/commands.ts';
 import { find, requireFree } from './checks.ts';
 import type { RulesOf } from './rule.ts';
 
@@ -11,14 +12,14 @@ export type DrawCommand =
 /** How it is done. */
 export const DRAW_RULES: RulesOf<DrawCommand> = {
   'replace-shape': {
-    label: 'cut and join a shape',
+    label: say.cutAndJoinShape,
     change({ drawer: studio }, { shape, places }) {
       Object.assign(find(studio.shapes, shape.id, 'shape'), shape);
       for (const { screen, placed } of places) find(studio.screens, screen, 'screen').placed = placed;
     },
   },
   'cut-to-pieces': {
-    label: 'cut a shape to pieces',
+    label: say.cutShapeToPieces,
     change({ drawer: studio }, { shape, pieces, places }) {
       for (const piece of pieces) requireFree(studio.shapes, piece, 'shape');
       studio.shapes.splice(studio.shapes.indexOf(find(studio.shapes, shape, 'shape')), 1, ...pieces);

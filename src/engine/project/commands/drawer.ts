@@ -6,6 +6,7 @@ import type { PrepareBudget } from '../../explore/prepare/prepare.ts';
 import { MOST_SPREAD_MM, OVERLAP_MM } from '../../output/film/film-limits.ts';
 import type { FilmSettings } from '../../output/film/settings.ts';
 import type { PlacedShape, Screen, Shape } from '../../shapes/types.ts';
+import { say } from '../../words/en/project/commands.ts';
 import { forgetScreen } from '../forget.ts';
 import type { Project } from '../types.ts';
 import { find, refuseInUse, removeById, requireFree, unpin } from './checks.ts';
@@ -36,7 +37,7 @@ const FILMS = fields({
   registerMarks: oneOf([true, false]),
   lays: oneOf([true, false]),
   as: oneOf(['pdf', 'pdfs', 'svgs']),
-  paper: oneOf(['whole', 'A4', 'A3', 'Letter', 'Tabloid']),
+  paper: oneOf(['whole', 'A4', 'A3', say.letter, say.tabloid]),
   overlapMm: numberIn(OVERLAP_MM),
 });
 
@@ -62,10 +63,7 @@ function removeScreen(draft: Draft<Project>, screen: string): void {
 function removeShape({ drawer: studio }: Draft<Project>, shape: string): void {
   const holder = studio.screens.find((screen) => screen.placed.some((placed) => placed.shape === shape));
   if (holder !== undefined) {
-    throw new EngineError(
-      'command.in-use',
-      `The shape is on screen ${holder.number}; take it off that screen, or remove the screen, first.`,
-    );
+    throw new EngineError('command.in-use', say.shapeIsOnScreen(holder.number));
   }
   removeById(studio.shapes, shape, 'shape');
 }
@@ -83,11 +81,11 @@ function screenKey(command: Extract<DrawerCommand, { kind: 'change-screen' }>, {
 /** @throws EngineError 'command.number' for what is no whole number above 0, or is on another frame */
 function giveNumber(screens: readonly Draft<Screen>[], screen: Draft<Screen>, number: number): void {
   if (!Number.isInteger(number) || number < 1 || number > MOST_COUNTED) {
-    throw new EngineError('command.number', `A frame cannot have the number ${number}; give a whole number from 1 to ${MOST_COUNTED}.`);
+    throw new EngineError('command.number', say.frameCannotHaveNumber(number, MOST_COUNTED));
   }
   const other = screens.find((each) => each.number === number && each.id !== screen.id);
   if (other !== undefined) {
-    throw new EngineError('command.number', `The number ${number} is on the frame of ${other.name}; give that another number first.`);
+    throw new EngineError('command.number', say.numberIsOnFrame(number, other.name));
   }
   screen.number = number;
 }
@@ -95,11 +93,11 @@ function giveNumber(screens: readonly Draft<Screen>[], screen: Draft<Screen>, nu
 /** How it is done. */
 export const DRAWER_RULES: RulesOf<DrawerCommand> = {
   'add-shapes': {
-    label: 'add shapes',
+    label: say.addShapes,
     change: (draft, { shapes, screens }) => addShapes(draft, shapes, screens),
   },
   'exchange-shapes': {
-    label: 'divide a drawing otherwise',
+    label: say.divideDrawingOtherwise,
     change(draft, { gone, shapes, screens }) {
       for (const screen of gone.screens) removeScreen(draft, screen);
       for (const shape of gone.shapes) removeShape(draft, shape);
@@ -107,18 +105,18 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
     },
   },
   'remove-shape': {
-    label: 'remove a shape',
+    label: say.removeShape,
     change: (draft, { shape }) => removeShape(draft, shape),
   },
   'add-screen': {
-    label: 'make a screen',
+    label: say.makeScreen,
     change({ drawer: studio }, { screen }) {
       requireFree(studio.screens, screen, 'screen');
       studio.screens.push(screen);
     },
   },
   'change-screen': {
-    label: 'change a screen',
+    label: say.changeScreen,
     mergeKey: screenKey,
     change({ drawer: studio }, { screen: id, name, number, placed, mesh }) {
       const screen = find(studio.screens, id, 'screen');
@@ -129,14 +127,14 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
     },
   },
   'redraw-shape': {
-    label: 'read a shape otherwise',
+    label: say.readShapeOtherwise,
     change({ drawer: studio }, { shape, places }) {
       Object.assign(find(studio.shapes, shape.id, 'shape'), shape);
       for (const { screen, placed } of places) find(studio.screens, screen, 'screen').placed = placed;
     },
   },
   'set-frames': {
-    label: 'say which screens are made',
+    label: say.sayWhichScreensAre,
     change(draft, { frames: { made, toMake, film = [], reclaimed = [], inside = {} } }) {
       for (const id of [...made, ...toMake, ...film, ...reclaimed, ...Object.keys(inside)]) find(draft.drawer.screens, id, 'screen');
       const said = new Set(made);
@@ -156,33 +154,32 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
     },
   },
   'set-films': {
-    label: 'change how films are made',
+    label: say.changeHowFilmsAre,
     mergeKey: ({ kind, films }, { films: before }) => `${kind}:${fieldsChanged(before, films)}`,
     change(draft, { films }) {
-      requireFields({ what: 'films', whose: "The films'" }, films, FILMS);
+      requireFields({ what: 'films', whose: say.theFilms }, films, FILMS);
       const { side, printed, spreadMm, registerMarks, lays, as, paper, overlapMm } = films;
       draft.films = { side, printed, spreadMm, registerMarks, lays, as, paper, overlapMm };
     },
   },
   'set-screen-budget': {
-    label: 'change what may be spent on screens',
+    label: say.changeWhatMayBe,
     mergeKey: ({ kind, budget }, { screenBudget }) => `${kind}:${fieldsChanged(screenBudget, budget)}`,
     change(draft, { budget }) {
       const amounts = Object.entries(budget).filter((entry): entry is [string, number] => entry[1] !== undefined);
       const bad = amounts.find(([, value]) => !(value >= 0 && value <= MOST_SPENT));
-      if (bad !== undefined)
-        throw new EngineError('command.budget', `A budget of ${bad[1]} cannot be kept; give 0 to ${MOST_SPENT}, or nothing.`);
+      if (bad !== undefined) throw new EngineError('command.budget', say.budgetOfCannotBe(bad[1], MOST_SPENT));
       draft.screenBudget = Object.fromEntries(amounts);
     },
   },
   'lay-out': {
-    label: 'lay out screens',
+    label: say.layOutScreens,
     change({ drawer: studio }, { places }) {
       for (const { screen, placed } of places) find(studio.screens, screen, 'screen').placed = placed;
     },
   },
   'remove-screen': {
-    label: 'remove a screen',
+    label: say.removeScreen,
     change: (draft, { screen }) => removeScreen(draft, screen),
   },
 };

@@ -1,6 +1,7 @@
 import { EngineError } from '../../base/error.ts';
 import { type Limits, within } from '../../base/limits.ts';
 import { fieldName } from '../../recipe/explain.ts';
+import { say } from '../../words/en/project/commands.ts';
 
 /** A field that cannot be kept: where it is, and what it must be, as it stands in a sentence. */
 interface Fault {
@@ -17,23 +18,22 @@ function unless(fits: boolean, must: string): Fault | null {
 
 /** Text of so many signs. */
 export function text({ least, most }: Limits): FieldCheck {
-  return (value) => unless(typeof value === 'string' && within({ least, most }, value.length), `text of ${least} to ${most} signs`);
+  return (value) => unless(typeof value === 'string' && within({ least, most }, value.length), say.textOfToSigns(least, most));
 }
 
 /** A number within limits. */
 export function number(limits: Limits): FieldCheck {
-  return (value) => unless(typeof value === 'number' && within(limits, value), `a number from ${limits.least} to ${limits.most}`);
+  return (value) => unless(typeof value === 'number' && within(limits, value), say.numberFromTo(limits.least, limits.most));
 }
 
 /** A whole number within limits. */
 export function whole(limits: Limits): FieldCheck {
-  return (value) =>
-    unless(Number.isInteger(value) && within(limits, value as number), `a whole number from ${limits.least} to ${limits.most}`);
+  return (value) => unless(Number.isInteger(value) && within(limits, value as number), say.wholeNumberFromTo(limits.least, limits.most));
 }
 
 /** One of a few values. */
 export function oneOf(values: readonly unknown[]): FieldCheck {
-  return (value) => unless(values.includes(value), values.join(' or '));
+  return (value) => unless(values.includes(value), values.join(say.or));
 }
 
 /** What may be left out. */
@@ -44,7 +44,7 @@ export function optional(check: FieldCheck): FieldCheck {
 /** A list of at most so many. */
 export function list(check: FieldCheck, most: number): FieldCheck {
   return (value) => {
-    if (!Array.isArray(value) || value.length > most) return { path: [], must: `a list of at most ${most}` };
+    if (!Array.isArray(value) || value.length > most) return { path: [], must: say.listOfAtMost(most) };
     return firstFault(value.entries(), () => check);
   };
 }
@@ -52,7 +52,7 @@ export function list(check: FieldCheck, most: number): FieldCheck {
 /** A thing with these fields. */
 export function fields(checks: Readonly<Record<string, FieldCheck>>): FieldCheck {
   return (value) => {
-    if (typeof value !== 'object' || value === null) return { path: [], must: 'an object' };
+    if (typeof value !== 'object' || value === null) return { path: [], must: say.anObject };
     const entries = Object.keys(checks).map((field) => [field, (value as Record<string, unknown>)[field]] as const);
     return firstFault(entries, (field) => checks[field]);
   };
@@ -78,7 +78,7 @@ function firstFault<Key extends string | number>(
 export function requireFields({ what, whose }: { what: string; whose: string }, value: unknown, check: FieldCheck): void {
   const fault = check(value);
   if (fault === null) return;
-  throw new EngineError(`command.${what}`, `${whose} ${fieldName(fault.path)} cannot be so: it must be ${fault.must}.`, {
+  throw new EngineError(`command.${what}`, say.cannotBeSoIt(whose, fieldName(fault.path), fault.must), {
     path: fault.path,
   });
 }

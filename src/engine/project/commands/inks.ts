@@ -10,6 +10,7 @@ import { remixed } from '../../ink/mix/remix.ts';
 import { namedInks } from '../../ink/target/target.ts';
 import type { Ink, InkMeasurement, Paper } from '../../ink/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/project/commands.ts';
 import { forgetInk } from '../forget.ts';
 import type { Project, Target } from '../types.ts';
 import { find, indexOf, refuseInUse, removeById, requireFree, unpin } from './checks.ts';
@@ -104,7 +105,7 @@ function removeInk(draft: Draft<Project>, ink: string): void {
   refuseInUse(draft, (pull) => pull.ink === ink, 'ink');
   const mixed = mixOf(studio.inks, ink);
   if (mixed !== undefined) {
-    throw new EngineError('command.in-use', `The ink is weighed into the mix “${mixed.name}”; remove that mix first.`);
+    throw new EngineError('command.in-use', say.inkIsWeighedInto(mixed.name));
   }
   removeById(studio.inks, ink, 'ink');
   forgetInk(draft.explore, ink);
@@ -128,18 +129,12 @@ function requireMix(inks: readonly Ink[], ink: Ink): void {
   for (const part of ink.mix) {
     const stock = find([...inks], part.ink, 'ink');
     if (stock.mix !== undefined || stock.id === ink.id) {
-      throw new EngineError(
-        'command.mix',
-        `The mix “${ink.name}” names “${stock.name}”, which is a mix; name the stock inks that it is mixed from.`,
-      );
+      throw new EngineError('command.mix', say.mixNamesWhichIs(ink.name, stock.name));
     }
   }
   const mixed = mixOf(inks, ink.id);
   if (mixed !== undefined) {
-    throw new EngineError(
-      'command.mix',
-      `“${ink.name}” is weighed into the mix “${mixed.name}”, so it cannot become a mix; make a new ink of it.`,
-    );
+    throw new EngineError('command.mix', say.isWeighedIntoMix(ink.name, mixed.name));
   }
 }
 
@@ -151,15 +146,15 @@ function mixOf(inks: readonly Ink[], id: string): Ink | undefined {
 /** How it is done. */
 export const INKS_RULES: RulesOf<InksCommand> = {
   'add-ink': {
-    label: 'add an ink',
+    label: say.addInk,
     change: (draft, { ink }) => addInks(draft, [ink]),
   },
   'add-inks': {
-    label: 'add inks',
+    label: say.addInks,
     change: (draft, { inks }) => addInks(draft, inks),
   },
   'change-ink': {
-    label: 'change an ink',
+    label: say.changeInk,
     mergeKey: ({ kind, ink }, { drawer: studio }) =>
       `${kind}:${ink.id}:${fieldsChanged(
         studio.inks.find(({ id }) => id === ink.id),
@@ -168,39 +163,36 @@ export const INKS_RULES: RulesOf<InksCommand> = {
     change: ({ drawer: studio }, { ink }) => changeInks(studio, [ink]),
   },
   'change-inks': {
-    label: 'change inks',
+    label: say.changeInks,
     change: ({ drawer: studio }, { inks }) => changeInks(studio, inks),
   },
   'remove-ink': {
-    label: 'remove an ink',
+    label: say.removeInk,
     change: (draft, { ink }) => removeInk(draft, ink),
   },
   'set-paper': {
-    label: 'change the paper',
+    label: say.changePaper,
     change({ drawer: studio }, { paper }) {
       studio.paper = paper;
     },
   },
   'set-stroke-gain': {
-    label: 'change what a further stroke adds',
+    label: say.changeWhatFurtherStroke,
     mergeKey: ({ kind }) => kind,
     change({ drawer: studio }, { strokeGain }) {
       if (!(strokeGain >= 0 && strokeGain <= 1)) {
-        throw new EngineError(
-          'command.stroke-gain',
-          'A further stroke adds between none and all of the first film again; give 0 to 100 %.',
-        );
+        throw new EngineError('command.stroke-gain', say.furtherStrokeAddsBetween);
       }
       studio.strokeGain = strokeGain;
     },
   },
   'set-surface': {
-    label: 'change how inks were measured',
+    label: say.changeHowInksWere,
     mergeKey: ({ kind }) => kind,
     change: ({ drawer: studio }, { surface }) => setSurface(studio, surface),
   },
   'set-trapping': {
-    label: 'change how thick a film is on a film',
+    label: say.changeHowThickFilm,
     mergeKey: ({ kind }) => kind,
     change({ drawer: studio }, { trapping }) {
       checkTrapping(trapping);
@@ -209,17 +201,17 @@ export const INKS_RULES: RulesOf<InksCommand> = {
     },
   },
   'take-target-fit': {
-    label: 'take what the target told',
+    label: say.takeWhatTargetTold,
     change: ({ drawer: studio }, { fit }) => takeFit(studio, fit),
   },
   'measure-ink': {
-    label: 'measure an ink again',
+    label: say.measureInkAgain,
     change({ drawer: studio }, { ink: id, measurement }) {
       changeInks(studio, [measuredAgain(current(studio).inks[indexOf(studio.inks, id, 'ink')] as Ink, measurement)]);
     },
   },
   'set-target': {
-    label: 'change the target',
+    label: say.changeTarget,
     mergeKey: ({ kind }) => kind,
     change(draft, { target }) {
       for (const id of namedInks(target)) find(draft.drawer.inks, id, 'ink');

@@ -3,6 +3,7 @@ import { EngineError } from '../../base/error.ts';
 import { LESSON_PULLS } from '../../base/limits.ts';
 import type { InkChange } from '../../lesson/lesson-sheet.ts';
 import type { Pull } from '../../stack/types.ts';
+import { say } from '../../words/en/project/commands.ts';
 import type { Project } from '../types.ts';
 import { checkedPull, find } from './checks.ts';
 import type { RulesOf } from './rule.ts';
@@ -20,11 +21,11 @@ export type LessonCommand = {
 /** How it is done. */
 export const LESSON_RULES: RulesOf<LessonCommand> = {
   'set-lesson': {
-    label: 'change the lesson',
+    label: say.changeLesson,
     mergeKey: ({ kind, move }) => (move === undefined ? null : `${kind}:${move}`),
     change(draft, { pulls, inks }) {
       if (pulls.length > LESSON_PULLS.most) {
-        throw new EngineError('command.lesson', 'A lesson compares two to six pulls; take one out before adding another.');
+        throw new EngineError('command.lesson', say.lessonComparesTwoTo);
       }
       draft.lesson = pulls.map((pull) => checkedPull(draft, pull));
       if (inks !== undefined) setInks(draft, inks);
@@ -36,7 +37,7 @@ function setInks(draft: Draft<Project>, inks: readonly InkChange[]): void {
   for (const { ink, opacity } of inks) {
     find(draft.drawer.inks, ink, 'ink');
     if (!(opacity >= -1 && opacity <= 1)) {
-      throw new EngineError('command.lesson', `The opacity of an ink is ${opacity}; give −1 (clear) to 1 (opaque).`);
+      throw new EngineError('command.lesson', say.opacityOfInkIs(opacity));
     }
   }
   if (inks.length > 0) draft.lessonInks = [...inks];

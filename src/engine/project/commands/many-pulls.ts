@@ -1,5 +1,6 @@
 import { entryAt } from '../../base/at.ts';
 import { movedTo } from '../../stack/edit/rearrange.ts';
+import { say } from '../../words/en/project/commands.ts';
 import type { PullChange } from './bench.ts';
 import { checkedPull, find, indexOf, removeById } from './checks.ts';
 import { dropLooseHolds } from './open.ts';
@@ -19,7 +20,7 @@ export type ManyPullsCommand =
 /** How it is done. */
 export const MANY_PULLS_RULES: RulesOf<ManyPullsCommand> = {
   'change-pulls': {
-    label: 'change pulls',
+    label: say.changePulls,
     mergeKey: ({ kind, pulls, change }) => `${kind}:${pulls.join()}:${fieldsOf(change)}`,
     change(draft, { pulls, change }) {
       for (const id of pulls) {
@@ -29,7 +30,7 @@ export const MANY_PULLS_RULES: RulesOf<ManyPullsCommand> = {
     },
   },
   'offset-pulls': {
-    label: 'move pulls on the sheet',
+    label: say.movePullsOnSheet,
     mergeKey: ({ kind, pulls, dxMm, dyMm, drag }) => (drag === true ? null : `${kind}:${pulls.join()}:${dxMm === 0}:${dyMm === 0}`),
     change(draft, { pulls, dxMm, dyMm }) {
       for (const id of pulls) {
@@ -40,7 +41,7 @@ export const MANY_PULLS_RULES: RulesOf<ManyPullsCommand> = {
     },
   },
   'move-pulls': {
-    label: 'move pulls in the order',
+    label: say.movePullsInOrder,
     change(draft, { pulls, to }) {
       for (const id of pulls) indexOf(draft.bench, id, 'pull');
       const moved = movedTo(draft.bench, new Set(pulls), to);
@@ -48,14 +49,14 @@ export const MANY_PULLS_RULES: RulesOf<ManyPullsCommand> = {
     },
   },
   'remove-pulls': {
-    label: 'remove pulls',
+    label: say.removePulls,
     change(draft, { pulls }) {
       for (const id of pulls) removeById(draft.bench, id, 'pull');
       dropLooseHolds(draft);
     },
   },
   'replace-ink': {
-    label: 'replace an ink',
+    label: say.replaceInk,
     change(draft, { ink, by }) {
       find(draft.drawer.inks, by, 'ink');
       for (const pull of draft.bench) if (pull.ink === ink) pull.ink = by;

@@ -3,6 +3,7 @@ import { EngineError } from '../../base/error.ts';
 import { MOST_SHEETS } from '../../base/limits.ts';
 import { type Edition, FATES } from '../../log/edition/edition.ts';
 import type { Recipe } from '../../recipe/types.ts';
+import { say } from '../../words/en/project/commands.ts';
 import type { PressSettings, Project, VisitRun } from '../types.ts';
 import { find, ID } from './checks.ts';
 import { keepRecipe } from './chest.ts';
@@ -52,11 +53,11 @@ function setVisit(draft: Draft<Project>, runs: readonly VisitRun[]): void {
     find(draft.recipes, run.recipe, 'recipe');
     for (const [what, count] of [
       ['sheets', run.sheets],
-      ['overs', run.overs ?? 0],
-      ['proofs', run.proofs ?? 0],
+      [say.overs, run.overs ?? 0],
+      [say.proofs, run.proofs ?? 0],
     ] as const) {
       if (Number.isInteger(count) && count >= 0 && count <= MOST_SHEETS) continue;
-      throw new EngineError('command.sheets', `A visit prints 0 to ${MOST_SHEETS} ${what} of a recipe, not ${count}; give a whole number.`);
+      throw new EngineError('command.sheets', say.visitPrints0To(MOST_SHEETS, what, count));
     }
   }
   draft.visit = runs.filter((run) => run.sheets > 0);
@@ -64,7 +65,7 @@ function setVisit(draft: Draft<Project>, runs: readonly VisitRun[]): void {
 
 function setEdition(draft: Draft<Project>, edition: Edition): void {
   find(draft.recipes, edition.recipe, 'recipe');
-  requireFields({ what: 'edition', whose: "The edition's" }, edition, EDITION);
+  requireFields({ what: 'edition', whose: say.theEditions }, edition, EDITION);
   const editions = (draft.editions ??= []);
   const at = editions.findIndex((other) => other.recipe === edition.recipe);
   if (at < 0) editions.push(edition);
@@ -74,12 +75,12 @@ function setEdition(draft: Draft<Project>, edition: Edition): void {
 /** How it is done. */
 export const PRESS_RULES: RulesOf<PressCommand> = {
   'set-visit': {
-    label: 'change the visit',
+    label: say.changeVisit,
     mergeKey: ({ kind, runs }) => `${kind}:${runs.map((run) => run.recipe).join()}`,
     change: (draft, { runs }) => setVisit(draft, runs),
   },
   'thin-visit': {
-    label: 'make the visit fit',
+    label: say.makeVisitFit,
     change(draft, { recipes, runs, press }) {
       for (const recipe of recipes) keepRecipe(draft, recipe);
       setVisit(draft, runs);
@@ -87,7 +88,7 @@ export const PRESS_RULES: RulesOf<PressCommand> = {
     },
   },
   'cut-recipe': {
-    label: 'cut a print into sections',
+    label: say.cutPrintIntoSections,
     change(draft, { recipe: id, sections }) {
       find(draft.recipes, id, 'recipe');
       for (const section of sections) keepRecipe(draft, section);
@@ -98,14 +99,14 @@ export const PRESS_RULES: RulesOf<PressCommand> = {
     },
   },
   'set-press': {
-    label: 'change the studio figures',
+    label: say.changeStudioFigures,
     mergeKey: ({ kind, change }) => `${kind}:${fieldsOf(change)}`,
     change(draft, { change }) {
       Object.assign(draft.press, change);
     },
   },
   'set-edition': {
-    label: 'change an edition',
+    label: say.changeEdition,
     mergeKey: ({ kind, edition, part }) => (part === undefined ? null : `${kind}:${edition.recipe}:${part}`),
     change: (draft, { edition }) => setEdition(draft, edition),
   },

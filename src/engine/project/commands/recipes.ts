@@ -1,5 +1,6 @@
 import { EngineError } from '../../base/error.ts';
 import { MOST_LABELS, MOST_SIGNS_OF_LABEL } from '../../recipe/types.ts';
+import { say } from '../../words/en/project/commands.ts';
 import { find } from './checks.ts';
 import { removeRecipe } from './chest.ts';
 import type { RulesOf } from './rule.ts';
@@ -13,17 +14,17 @@ export type RecipesCommand =
 /** How it is done. */
 export const RECIPES_RULES: RulesOf<RecipesCommand> = {
   'label-recipes': {
-    label: 'label recipes',
+    label: say.labelRecipes,
     change(draft, { recipes, label: typed, on }) {
       const label = typed.trim();
       if (label === '' || label.length > MOST_SIGNS_OF_LABEL) {
-        throw new EngineError('command.label', `A label has 1 to ${MOST_SIGNS_OF_LABEL} signs; give a shorter one, or none.`);
+        throw new EngineError('command.label', say.labelHas1To(MOST_SIGNS_OF_LABEL));
       }
       for (const id of recipes) {
         const recipe = find(draft.recipes, id, 'recipe');
         const others = (recipe.labels ?? []).filter((one) => one !== label);
         if (on && others.length >= MOST_LABELS) {
-          throw new EngineError('command.label', `“${recipe.title}” has ${MOST_LABELS} labels already; take one off first.`);
+          throw new EngineError('command.label', say.hasLabelsAlreadyTake(recipe.title, MOST_LABELS));
         }
         const labels = on ? [...others, label] : others;
         if (labels.length === 0) delete recipe.labels;
@@ -32,7 +33,7 @@ export const RECIPES_RULES: RulesOf<RecipesCommand> = {
     },
   },
   'remove-recipes': {
-    label: 'remove recipes',
+    label: say.removeRecipes,
     change(draft, { recipes }) {
       for (const id of recipes) removeRecipe(draft, id);
     },

@@ -1,3 +1,4 @@
+import { say } from '../../words/en/project/commands.ts';
 import type { RulesOf } from './rule.ts';
 
 /** What can be done to the project as a whole. */
@@ -6,7 +7,7 @@ export type TitleCommand = { kind: 'rename'; title: string };
 /** How it is done. */
 export const TITLE_RULES: RulesOf<TitleCommand> = {
   rename: {
-    label: 'rename the project',
+    label: say.renameProject,
     mergeKey: ({ kind }) => kind,
     change(draft, { title }) {
       draft.title = title;

@@ -7,6 +7,7 @@ import { cutLineage } from '../../recipe/lineage.ts';
 import type { Pin } from '../../recipe/prints/pinned-prints.ts';
 import { madeAsMirror, missingMirrors } from '../../shapes/place/mirrored.ts';
 import type { Screen } from '../../shapes/types.ts';
+import { say } from '../../words/en/project/commands.ts';
 import { forgetScreen } from '../forget.ts';
 import { MOST_PINS, type Project } from '../types.ts';
 import { checkedPull, requireFew } from './checks.ts';
@@ -49,7 +50,7 @@ function setMirrors(draft: Draft<Project>, wanted: boolean): void {
 /** How it is done. */
 export const WALL_RULES: RulesOf<WallCommand> = {
   'set-explore': {
-    label: 'change what may vary',
+    label: say.changeWhatMayVary,
     mergeKey: ({ kind, change }) => `${kind}:${fieldsOf(change)}`,
     change(draft, { change }) {
       Object.assign(draft.explore, change);
@@ -59,16 +60,16 @@ export const WALL_RULES: RulesOf<WallCommand> = {
     },
   },
   'set-holds': {
-    label: 'change what must stay',
+    label: say.changeWhatMustStay,
     change(draft, { holds }) {
       draft.explore.holds = holds;
     },
   },
   'set-pins': {
-    label: 'change what is pinned',
+    label: say.changeWhatIsPinned,
     change(draft, { pins, taught = [] }) {
       if (pins.length > MOST_PINS) {
-        throw new EngineError('command.pins', `At most ${MOST_PINS} prints stay pinned; take a pin off, or keep some in the Chest.`);
+        throw new EngineError('command.pins', say.atMostPrintsStay(MOST_PINS));
       }
       for (const { pulls } of pins) requireFew(pulls.length);
       forgetPins(draft, pins);
@@ -81,11 +82,11 @@ export const WALL_RULES: RulesOf<WallCommand> = {
     },
   },
   'teach-taste': {
-    label: 'teach what you choose',
+    label: say.teachWhatYouChoose,
     change: (draft, { choices }) => teach(draft, choices),
   },
   'forget-taste': {
-    label: 'forget what was chosen',
+    label: say.forgetWhatWasChosen,
     change(draft, { choices }) {
       draft.taste = withoutChoices(draft.taste ?? [], choices) as Draft<TasteChoice[]>;
     },

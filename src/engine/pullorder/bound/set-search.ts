@@ -1,4 +1,5 @@
 import { defined, entryAt, i32, u16, u8 } from '../../base/at.ts';
+import { say } from '../../words/en/pullorder/bound.ts';
 import { grown } from '../grown.ts';
 import type { Meter } from '../model.ts';
 import { Tuples } from '../tuples.ts';
@@ -74,7 +75,7 @@ export class SetSearch {
         this.#follow(node);
       }
     }
-    throw new Error('Some sheet cannot be finished: its order goes round in a circle.');
+    throw new Error(say.someSheetCannotBe);
   }
 
   /** Enters what each letter that finds work leads to. */

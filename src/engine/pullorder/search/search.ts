@@ -1,6 +1,7 @@
 import { num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import type { Random } from '../../base/random.ts';
+import { say } from '../../words/en/pullorder/search.ts';
 import { BoundSearch } from '../bound/bound.ts';
 import { MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Meter, type Model } from '../model.ts';
 import { automataOf } from './beam.ts';
@@ -40,7 +41,7 @@ export function* search(compiled: Compiled, from: readonly number[], means: Mean
   const automata = automataOf(kindModel, meter);
   const first = findBeam(kindModel, automata, { width: 1, random, meter });
   if (!first) {
-    throw new EngineError('pullorder.too-large', `The pull order needs more than ${MAX_SET_UPS} set-ups: plan fewer recipes at a time.`);
+    throw new EngineError('pullorder.too-large', say.pullOrderNeedsMore(MAX_SET_UPS));
   }
   if (first.length === 0) yield { word: [], bound: { setUps: 0, mounts: 0 } };
   else {

@@ -1,5 +1,6 @@
 import { entryAt, f64, num } from '../../base/at.ts';
 import { EngineError, type Problem } from '../../base/error.ts';
+import { say } from '../../words/en/pullorder/timeline.ts';
 import type { DayPart, SetUp, SetUpTime } from '../types.ts';
 import { DAY_MINUTES } from './day-clock.ts';
 import type { PressRules } from './press-rules.ts';
@@ -206,14 +207,14 @@ export class PlanLayout {
     const number = (input.start?.setUpsBefore ?? 0) + index + 1;
     return {
       code: 'visit.long-set-up',
-      message: `Set-up ${number} takes ${Math.ceil(end - start + washUpMinutes)} minutes with washing up, more than a day of ${input.visit.hoursPerDay} h: print fewer sheets in it or make the day longer.`,
+      message: say.setUpTakesMinutes(number, Math.ceil(end - start + washUpMinutes), input.visit.hoursPerDay),
       where: `set-up ${number}`,
     };
   }
 }
 
 function unknownInk(ink: string): EngineError {
-  return new EngineError('visit.unknown-ink', `Ink ${ink} has no drying time: give it one.`, { path: ['dryMinutesByInk', ink] });
+  return new EngineError('visit.unknown-ink', say.inkHasNoDrying(ink), { path: ['dryMinutesByInk', ink] });
 }
 
 /** A plain loop: it runs for every set-up of every order that is tried. */

@@ -4,6 +4,7 @@ import { pullsOfCell } from '../../stack/overlap-areas.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Stack } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/recipe/chest.ts';
 
 /** Rows in which the sheet is looked at: enough to tell what is seen the most. */
 const ROWS = 200;
@@ -32,9 +33,9 @@ export function offeredNames(stack: Stack, studio: Studio, spans: SpanCache = ne
   const [screen] = most(screens, studio.screens);
   if (first === undefined || screen === undefined) return [];
   const names = [
-    second === undefined ? first : `${first} and ${second.toLowerCase()}`,
-    `${screen} in ${first.toLowerCase()}`,
-    third === undefined ? `${first}, ${stack.pulls.length} pulls` : `${first}, ${second?.toLowerCase()}, ${third.toLowerCase()}`,
+    second === undefined ? first : say.and(first, second.toLowerCase()),
+    say.in(screen, first.toLowerCase()),
+    third === undefined ? say.pulls(first, stack.pulls.length) : `${first}, ${second?.toLowerCase()}, ${third.toLowerCase()}`,
   ];
   return [...new Set(names)];
 }

@@ -1,6 +1,7 @@
 import { defined, entryAt, num } from '../../base/at.ts';
 import type { Variant } from '../../explore/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { say } from '../../words/en/recipe/prints.ts';
 import type { PrintLineage } from '../lineage.ts';
 import type { Origin } from './origin.ts';
 
@@ -88,7 +89,7 @@ function sharedScreens(prints: readonly HungPrint[], among: readonly number[], s
     const names = sameNames(taken.map((i) => defined(traits.get(i)).names));
     const screens = most === undefined ? [] : [most.slice(2)];
     const title =
-      most === undefined ? 'All others' : titleOf(most.startsWith('+') ? screens : [], most.startsWith('-') ? screens : [], names, studio);
+      most === undefined ? say.allOthers : titleOf(most.startsWith('+') ? screens : [], most.startsWith('-') ? screens : [], names, studio);
     families.push({ title, changes: families.length, prints: taken });
     for (const i of taken) traits.delete(i);
   }
@@ -120,18 +121,18 @@ function count(pulls: readonly { screen: string }[]): Map<string, number> {
 }
 
 function pinnedTitle({ seed, way }: PrintLineage): string {
-  return way === undefined ? `Pinned, of wall “${seed}”` : 'Pinned, found from other prints';
+  return way === undefined ? say.pinnedOfWall(seed) : say.pinnedFoundFromOther;
 }
 
 function titleOf(gained: readonly string[], lost: readonly string[], parents: readonly string[], studio: Studio): string {
   const names = (ids: readonly string[]): string => {
     const known = ids.slice(0, MOST_NAMED).map((id) => studio.screens.find((screen) => screen.id === id)?.name ?? id);
-    return ids.length > MOST_NAMED ? `${known.join(', ')} and ${ids.length - MOST_NAMED} more` : known.join(', ');
+    return ids.length > MOST_NAMED ? say.andMore(known.join(', '), ids.length - MOST_NAMED) : known.join(', ');
   };
-  if (parents.length === 0) return gained.length > 0 ? `Of ${names(gained)}` : `Without ${names(lost)}`;
-  const from = `From ${parents.join(' and ')}`;
-  const parts = [gained.length > 0 ? `with ${names(gained)}` : '', lost.length > 0 ? `without ${names(lost)}` : ''].filter(
+  if (parents.length === 0) return gained.length > 0 ? say.of(names(gained)) : say.without(names(lost));
+  const from = say.from(parents.join(say.and));
+  const parts = [gained.length > 0 ? say.with(names(gained)) : '', lost.length > 0 ? say.withoutNames(names(lost)) : ''].filter(
     (part) => part !== '',
   );
-  return parts.length === 0 ? `${from}, the same screens` : `${from}, ${parts.join(', ')}`;
+  return parts.length === 0 ? say.sameScreens(from) : `${from}, ${parts.join(', ')}`;
 }

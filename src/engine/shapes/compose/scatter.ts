@@ -6,6 +6,7 @@ import { roundTo, toOffsetGrid } from '../../base/units.ts';
 import type { Box } from '../../geometry/types.ts';
 import type { PlacedShape, Shape } from '../types.ts';
 import { type Mask, maskOf } from './mask.ts';
+import { say } from '../../words/en/shapes/compose.ts';
 
 /** How many shapes are put on screens at once. */
 export interface Scatter {
@@ -98,12 +99,12 @@ export function scatter(ask: Scatter): Scattered {
 }
 
 function checkScatter({ shapes, screens, leastMm, mostMm, cover, overlap }: Scatter): void {
-  if (shapes.length === 0) throw new EngineError('scatter.shapes', 'Choose at least one shape to put on screens.');
-  if (!Number.isInteger(screens) || screens < 1 || screens > 100) throw new EngineError('scatter.screens', `Shapes go on 1 to 100 screens, not ${screens}.`);
+  if (shapes.length === 0) throw new EngineError('scatter.shapes', say.chooseAtLeastOne);
+  if (!Number.isInteger(screens) || screens < 1 || screens > 100) throw new EngineError('scatter.screens', say.shapesGoOn1(screens));
   if (!(leastMm > 0) || !(mostMm >= leastMm)) {
-    throw new EngineError('scatter.size', `Pieces of ${leastMm} to ${mostMm} mm cannot be; give a smallest size above 0 and a largest that is no smaller.`);
+    throw new EngineError('scatter.size', say.piecesOfToMm(leastMm, mostMm));
   }
-  if (!(cover > 0 && cover <= 1 && overlap >= 0 && overlap <= 1)) throw new EngineError('scatter.share', 'How much is covered is above 0 to 100 %, how much overlaps 0 to 100 %.');
+  if (!(cover > 0 && cover <= 1 && overlap >= 0 && overlap <= 1)) throw new EngineError('scatter.share', say.howMuchIsCovered);
 }
 
 function tableOf({ printable, screens }: Scatter): Table {

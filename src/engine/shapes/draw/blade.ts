@@ -7,6 +7,7 @@ import { WorkBudget } from '../../geometry/work.ts';
 import type { Shape } from '../types.ts';
 import { MOST_PEN_POINTS } from './pen.ts';
 import { shapeOf } from './shape-of.ts';
+import { say } from '../../words/en/shapes/draw.ts';
 
 /** More pieces than this make a list that nobody reads. */
 const MOST_PIECES = 200;
@@ -22,17 +23,17 @@ const SAME_MM = 0.001;
  *   10,000 points, 'geometry.too-much-work' when it would take over ten seconds
  */
 export function bladePieces(shape: Shape, line: readonly number[]): Shape[] {
-  if (line.length / 2 > MOST_PEN_POINTS) throw new EngineError('draw.pen-points', 'The line has more than 10,000 points; cut in two goes.');
+  if (line.length / 2 > MOST_PEN_POINTS) throw new EngineError('draw.pen-points', say.lineHasMoreThan);
   const blade = apartLine(line);
-  if (blade.length < 4) throw new EngineError('draw.blade', 'Draw a line of two points or more across the shape.');
+  if (blade.length < 4) throw new EngineError('draw.blade', say.drawLineOfTwo);
   const rings = normalise(shape, new WorkBudget());
   const parts = splitRings(rings, blade);
   if (parts.length <= ringParts(rings).length) {
-    throw new EngineError('draw.blade', 'The line does not cut the shape apart: draw it right across, from outside one edge to outside another.');
+    throw new EngineError('draw.blade', say.lineDoesNotCut);
   }
-  if (parts.length > MOST_PIECES) throw new EngineError('draw.blade', `The shape would come to over ${MOST_PIECES} pieces; draw a simpler line.`);
+  if (parts.length > MOST_PIECES) throw new EngineError('draw.blade', say.shapeWouldComeTo(MOST_PIECES));
   const name = shape.name === '' ? 'unnamed' : shape.name;
-  return parts.flatMap((part, i) => shapeOf(part, { id: '', name: `${name.slice(0, 180)}, piece ${i + 1}` }) ?? []);
+  return parts.flatMap((part, i) => shapeOf(part, { id: '', name: say.piece(name.slice(0, 180), i + 1) }) ?? []);
 }
 
 function apartLine(line: readonly number[]): number[] {

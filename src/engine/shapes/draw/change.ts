@@ -7,6 +7,7 @@ import { WorkBudget } from '../../geometry/work.ts';
 import type { Shape } from '../types.ts';
 import { repeatedAbout, repeatedAlong } from './repeat.ts';
 import { shapeOf } from './shape-of.ts';
+import { say } from '../../words/en/shapes/draw.ts';
 
 /** Where another shape lies over the chosen one, from middle to middle. */
 export interface OverPlace {
@@ -32,10 +33,10 @@ export type ShapeChange =
 
 /** Sentences for a change that leaves nothing. */
 const NOTHING: Record<'cut' | 'keep' | 'grow' | 'other', string> = {
-  cut: 'Nothing is left after the cut: the other shape covers all of it; move it aside.',
-  keep: 'The two shapes have nothing in common where they lie; move one over the other.',
-  grow: 'Nothing is left: the shape is narrower than twice what it shrinks by; shrink it by less.',
-  other: 'Nothing is left of the shape; choose other numbers.',
+  cut: say.nothingIsLeftAfter,
+  keep: say.twoShapesHaveNothing,
+  grow: say.nothingIsLeftShape,
+  other: say.nothingIsLeftOf,
 };
 
 /**

@@ -2,6 +2,7 @@ import { entryAt, num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { simplifyRing } from '../../geometry/simplify.ts';
 import { apartPoints, type DrawPoint, spansThrough } from './curve.ts';
+import { say } from '../../words/en/shapes/draw.ts';
 
 /** Points that one line of a pen may have; some minutes of drawing without lifting it. */
 export const MOST_PEN_POINTS = 10_000;
@@ -21,7 +22,7 @@ const ROUNDS = 40;
  */
 export function penPoints(pen: ArrayLike<number>, errorMm: number): DrawPoint[] {
   if (pen.length / 2 > MOST_PEN_POINTS)
-    throw new EngineError('draw.pen-points', 'The line has more than 10,000 points; draw it in shorter pieces and join them.');
+    throw new EngineError('draw.pen-points', say.lineHasMoreThan10);
   const drawn = steadied(apartPoints(penDrawn(pen)), errorMm / 2);
   const kept = keptAtFirst(drawn, errorMm / 2);
   for (let round = 0; round < ROUNDS; round++) {
@@ -40,7 +41,7 @@ function enough(points: DrawPoint[]): DrawPoint[] {
 
 /** @returns the refusal of an outline of fewer than three points */
 export function fewPoints(): EngineError {
-  return new EngineError('draw.few-points', 'A shape needs at least three points that lie apart; set more, or draw a longer line.');
+  return new EngineError('draw.few-points', say.shapeNeedsAtLeast);
 }
 
 /**

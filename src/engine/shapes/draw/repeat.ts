@@ -1,6 +1,7 @@
 import { EngineError } from '../../base/error.ts';
 import { mapRings, shapeBounds, turnAbout } from '../../geometry/rings.ts';
 import type { Ring } from '../../geometry/types.ts';
+import { say } from '../../words/en/shapes/draw.ts';
 
 /** How often one shape may be repeated; more is taken for a mistake. */
 export const MOST_TIMES = 200;
@@ -27,6 +28,6 @@ export function repeatedAbout(rings: readonly Ring[], { times, turnDeg, radiusMm
 
 function copies(times: number, copy: (i: number) => Float64Array[]): Float64Array[] {
   if (!Number.isInteger(times) || times < 1 || times > MOST_TIMES)
-    throw new EngineError('draw.times', `A shape can be there 1 to ${MOST_TIMES} times; give a whole number between.`);
+    throw new EngineError('draw.times', say.shapeCanBeThere(MOST_TIMES));
   return Array.from({ length: times }, (_, i) => copy(i)).flat();
 }

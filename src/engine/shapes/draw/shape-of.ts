@@ -7,6 +7,7 @@ import { WorkBudget } from '../../geometry/work.ts';
 import type { Shape } from '../types.ts';
 import { apartPoints, type DrawPoint, outlineThrough } from './curve.ts';
 import { fewPoints } from './pen.ts';
+import { say } from '../../words/en/shapes/draw.ts';
 
 /** Areas of an outline that differ by less are the same, mm², beside the hundredth of a mm along its edges. */
 const SAME_MM2 = 0.01;
@@ -33,7 +34,7 @@ export function drawnShape(points: readonly DrawPoint[], head: { id: string; nam
   const ring = outlineThrough(apart);
   const rings = enclosedBy(ring);
   const shape = shapeOf(rings, head);
-  if (shape === null) throw new EngineError('draw.nothing', 'The outline encloses nothing; set a point beside the line through the others.');
+  if (shape === null) throw new EngineError('draw.nothing', say.outlineEnclosesNothingSet);
   const filled = rings.reduce((sum, one) => sum + ringArea(one), 0);
   // A loop counts against the rest, or twice, in the area of the ring as it runs.
   return { shape, crosses: Math.abs(Math.abs(ringArea(ring)) - filled) > SAME_MM2 };
@@ -44,7 +45,7 @@ function enclosedBy(ring: Ring): Float64Array[] {
     return normalise({ rings: [ring], fillRule: 'nonzero' }, new WorkBudget(MOST_WORK));
   } catch (error) {
     if (!(error instanceof EngineError) || error.code !== 'geometry.too-much-work') throw error;
-    throw new EngineError('draw.too-fine', 'The outline has too many small turns; let it stray farther from the pen, or draw it in pieces and join them.');
+    throw new EngineError('draw.too-fine', say.outlineHasTooMany);
   }
 }
 

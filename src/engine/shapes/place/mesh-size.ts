@@ -1,6 +1,7 @@
 import type { Problem } from '../../base/error.ts';
 import { THREAD_UM, THREADS_PER_CM, within } from '../../base/limits.ts';
 import type { Mesh } from '../types.ts';
+import { say } from '../../words/en/shapes/place.ts';
 
 /**
  * Width of the holes of a mesh.
@@ -15,16 +16,16 @@ export function openingUm(mesh: Mesh): number {
 export function checkMesh(mesh: Mesh): Problem[] {
   const { threadsPerCm, threadUm } = mesh;
   if (!within(THREADS_PER_CM, threadsPerCm)) {
-    return [{ code: 'mesh.count', message: `A mesh has ${THREADS_PER_CM.least} to ${THREADS_PER_CM.most} threads a centimetre, not ${threadsPerCm}.`, where: 'threadsPerCm' }];
+    return [{ code: 'mesh.count', message: say.meshHasToThreads(THREADS_PER_CM.least, THREADS_PER_CM.most, threadsPerCm), where: 'threadsPerCm' }];
   }
   if (!within(THREAD_UM, threadUm)) {
-    return [{ code: 'mesh.thread', message: `A thread is ${THREAD_UM.least} to ${THREAD_UM.most} µm thick, not ${threadUm}.`, where: 'threadUm' }];
+    return [{ code: 'mesh.thread', message: say.threadIsToM(THREAD_UM.least, THREAD_UM.most, threadUm), where: 'threadUm' }];
   }
   if (openingUm(mesh) <= 0) {
     return [
       {
         code: 'mesh.closed',
-        message: `${threadsPerCm} threads of ${threadUm} µm a centimetre leave no opening; give fewer or thinner threads.`,
+        message: say.threadsOfMCentimetre(threadsPerCm, threadUm),
         where: 'threadUm',
       },
     ];

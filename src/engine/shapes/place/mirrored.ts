@@ -1,4 +1,5 @@
 import type { PlacedShape, Screen } from '../types.ts';
+import { say } from '../../words/en/shapes/place.ts';
 
 /**
  * A shape mirrored left to right with the screen that it is on, about the sheet's upright middle line.
@@ -70,6 +71,6 @@ export function missingMirrors(screens: readonly Screen[], sheetWidthMm: number)
       for (let n = 2; ids.has(id); n++) id = `${screen.id}-${n}${SUFFIX}`;
       ids.add(id);
       number++;
-      return { id, number, name: `${screen.name}, mirrored`, placed: mirroredPlaces(screen.placed, sheetWidthMm), mesh: { ...screen.mesh } };
+      return { id, number, name: say.mirrored(screen.name), placed: mirroredPlaces(screen.placed, sheetWidthMm), mesh: { ...screen.mesh } };
     });
 }

@@ -5,6 +5,7 @@ import { compose, mapRings, placeRings, turnAbout } from '../../geometry/rings.t
 import type { Affine } from '../../geometry/rings.ts';
 import type { FillRule } from '../../geometry/types.ts';
 import type { Screen, Shape } from '../types.ts';
+import { say } from '../../words/en/shapes/place.ts';
 
 /** Outlines on the sheet, mm from its top left. */
 export interface SheetOutline {
@@ -51,7 +52,7 @@ export function placedOutlines(screen: Pick<Screen, 'number' | 'placed'>, shapes
     if (shape === undefined) {
       throw new EngineError(
         'screen.unknown-shape',
-        `Screen ${screen.number} uses the shape '${placed.shape}', which is not in the drawer; add it or take it off the screen.`,
+        say.screenUsesShapeWhich(screen.number, placed.shape),
         { details: { screen: screen.number, shape: placed.shape } },
       );
     }
@@ -66,7 +67,7 @@ function joined(outlines: readonly SheetOutline[], { number }: Pick<Screen, 'num
     if (!(error instanceof EngineError && error.code === 'geometry.too-much-work')) throw error;
     throw new EngineError(
       'screen.too-much-work',
-      `The shapes on screen ${number} have too many corners side by side, or cross each other too often; simplify them or spread them over several screens.`,
+      say.shapesOnScreenHave(number),
       { details: { screen: number } },
     );
   }
@@ -87,7 +88,7 @@ function offsetAffine(offset: ScreenOffset, paper: { widthMm: number; heightMm: 
   if (![dxMm, dyMm, turnDeg].every(Number.isFinite)) {
     throw new EngineError(
       'screen.bad-offset',
-      `A pull is laid ${dxMm} mm across and ${dyMm} mm down, turned ${turnDeg}°; give three finite numbers.`,
+      say.pullIsLaidMm(dxMm, dyMm, turnDeg),
       { details: { dxMm, dyMm, turnDeg } },
     );
   }

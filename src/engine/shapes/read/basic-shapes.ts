@@ -7,6 +7,7 @@ import { diagonalOf, lengthOf, numbersOf } from './lengths.ts';
 import type { Viewport } from './lengths.ts';
 import { pathSegments } from './path-data.ts';
 import type { SvgNode } from './xml-tree.ts';
+import { say } from '../../words/en/shapes/read.ts';
 
 /** Elements that draw an outline. Source: SVG 1.1 §§8–9. */
 export const SHAPE_ELEMENTS: ReadonlySet<string> = new Set([
@@ -116,8 +117,8 @@ function readPoints(node: SvgNode, faults: FaultList): PathSegment[] {
   if (numbers === null) {
     throw faults.refuse(
       'shape.number',
-      `<${node.name}> at line ${node.line} has points="${quote(raw)}", which is not a list of numbers; mend it.`,
-      `<${node.name}> at ${placeText(node)}`,
+      say.atLineHasPoints(node.name, node.line, quote(raw)),
+      say.at(node.name, placeText(node)),
     );
   }
   const segments: PathSegment[] = [];

@@ -15,6 +15,7 @@ import type { Look } from './look.ts';
 import { paintsOf } from './paint/painted.ts';
 import { transformOf } from './transform.ts';
 import type { SvgNode } from './xml-tree.ts';
+import { say } from '../../words/en/shapes/read.ts';
 
 /** Where the walk stands. */
 export interface Context {
@@ -61,7 +62,7 @@ export class Collector {
   draw(node: SvgNode, parent: Context, out: Drawn[] = this.drawn): void {
     const { faults } = this.source;
     if (++this.visits > MAX_DRAWN) {
-      throw faults.refuse('shape.too-many', `it draws more than ${MAX_DRAWN} elements; simplify the drawing.`);
+      throw faults.refuse('shape.too-many', say.itDrawsMoreThan(MAX_DRAWN));
     }
     if (why.SILENT.has(node.name)) return;
     const own = this.source.specified(node);
@@ -120,8 +121,8 @@ export class Collector {
     if (transform === null) {
       throw this.source.faults.refuse(
         'shape.transform',
-        `<${node.name}> at line ${node.line} has transform="${quote(text)}", which cannot be read; mend it.`,
-        `<${node.name}> at ${placeText(node)}`,
+        say.atLineHasTransform(node.name, node.line, quote(text)),
+        say.at(node.name, placeText(node)),
       );
     }
     const origin = numbersOf((own.get('transform-origin') ?? '0 0').replaceAll('px', ''));
@@ -173,7 +174,7 @@ export class Collector {
     const segments = shapeSegments(node, context.viewport, faults);
     this.segments += segments.length;
     if (this.segments > MAX_SEGMENTS) {
-      throw faults.refuse('shape.too-many', `its outlines have more than ${MAX_SEGMENTS} lines and curves; simplify the drawing.`);
+      throw faults.refuse('shape.too-many', say.itsOutlinesHaveMore(MAX_SEGMENTS));
     }
     if (segments.length === 0 || !isVisible(look)) return;
     if (context.clipping) {

@@ -5,6 +5,7 @@ import type { FaultList } from './faults.ts';
 import { EXTERNAL } from './left-out.ts';
 import { MAX_RULE_MATCHES, MAX_STYLE_TEXT } from './limits.ts';
 import type { SvgNode } from './xml-tree.ts';
+import { say } from '../../words/en/shapes/read.ts';
 
 /** The properties that decide what is filled. */
 const PROPERTIES: ReadonlySet<string> = new Set([
@@ -40,13 +41,13 @@ export function readStyles(root: SvgNode, elements: number, faults: FaultList): 
   const checkLength = (text: string): void => {
     letters += text.length;
     if (letters > MAX_STYLE_TEXT) {
-      throw faults.refuse('shape.too-many', `its styles are longer than ${MAX_STYLE_TEXT} characters; write the fills on the elements instead.`);
+      throw faults.refuse('shape.too-many', say.itsStylesAreLonger(MAX_STYLE_TEXT));
     }
   };
   let spent = 0;
   const adapter = adapterFor((searched) => {
     spent += searched;
-    if (spent > MAX_RULE_MATCHES) throw faults.refuse('shape.too-many', 'its style rules take too long to match; write the fills on the elements instead.');
+    if (spent > MAX_RULE_MATCHES) throw faults.refuse('shape.too-many', say.itsStyleRulesTake);
   });
   forEachNode(root, (node) => {
     if (node.name !== 'style') return;
@@ -55,7 +56,7 @@ export function readStyles(root: SvgNode, elements: number, faults: FaultList): 
   });
   rules.sort((a, b) => a.specificity - b.specificity);
   if (rules.length * elements > MAX_RULE_MATCHES) {
-    throw faults.refuse('shape.too-many', `there are ${rules.length} style rules for ${elements} elements; write the fills on the elements instead.`);
+    throw faults.refuse('shape.too-many', say.thereAreStyleRules(rules.length, elements));
   }
   const known = new Map<SvgNode, Specified>();
   const inline = new Map<string, Declared[]>();

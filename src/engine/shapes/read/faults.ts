@@ -1,5 +1,6 @@
 import { defined } from '../../base/at.ts';
 import type { Problem } from '../../base/error.ts';
+import { say } from '../../words/en/shapes/read.ts';
 
 /** A place in a file, counted from 1. */
 export interface Place {
@@ -29,7 +30,7 @@ export interface Reason {
 
 /** 'line 3, column 7'. */
 export function placeText(place: Place): string {
-  return `line ${place.line}, column ${place.column}`;
+  return say.lineColumn(place.line, place.column);
 }
 
 /** Text from a file, short and on one line, for a sentence. */

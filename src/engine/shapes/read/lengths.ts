@@ -4,6 +4,7 @@ import type { FaultList } from './faults.ts';
 import { placeText, quote } from './faults.ts';
 import { Scanner } from './scanner.ts';
 import type { SvgNode } from './xml-tree.ts';
+import { say } from '../../words/en/shapes/read.ts';
 
 /** CSS px per unit; 96 px are one inch. Source: CSS Values and Units 3, §6.2. */
 const PX: Readonly<Record<string, number>> = {
@@ -54,8 +55,8 @@ export function lengthOf(
   if (px === undefined || !Number.isFinite(value)) {
     throw faults.refuse(
       'shape.number',
-      `<${node.name}> at line ${node.line} has ${attribute}="${quote(raw)}", which is no length; write a number with mm, cm, in, pt or px.`,
-      `<${node.name}> at ${placeText(node)}`,
+      say.atLineHasWhich(node.name, node.line, attribute, quote(raw)),
+      say.at(node.name, placeText(node)),
     );
   }
   return value * px;
@@ -118,8 +119,8 @@ export function viewBoxOf(node: SvgNode, faults: FaultList): ViewBox | null {
   if (numbers === null || numbers.length !== 4) {
     throw faults.refuse(
       'shape.number',
-      `<${node.name}> at line ${node.line} has viewBox="${quote(raw)}", which is not four numbers.`,
-      `<${node.name}> at ${placeText(node)}`,
+      say.atLineHasViewBox(node.name, node.line, quote(raw)),
+      say.at(node.name, placeText(node)),
     );
   }
   const [x, y, width, height] = numbers as [number, number, number, number];

@@ -3,6 +3,7 @@ import type { Drawn } from './drawn.ts';
 import { quote } from './faults.ts';
 import { SILENT } from './left-out.ts';
 import type { SvgNode } from './xml-tree.ts';
+import { say } from '../../words/en/shapes/read.ts';
 
 /** What becomes a shape: all of a drawing together, each of its groups, or each colour in it. */
 export type ShapeOf = 'drawing' | 'group' | 'colour';
@@ -39,7 +40,7 @@ export function groupsOf(root: SvgNode): ReadonlyMap<SvgNode, number> {
 function groupName(node: SvgNode | undefined, place: number): string {
   const title = node?.children.find(({ name }) => name === 'title')?.text.trim();
   const name = quote(title || (node?.attributes.get('aria-label') ?? node?.attributes.get('id') ?? ''), 40);
-  return name === '' ? (node === undefined ? 'beside the groups' : `group ${place + 1}`) : name;
+  return name === '' ? (node === undefined ? say.besideGroups : say.group(place + 1)) : name;
 }
 
 /** What of a drawing could become shapes apart. @param drawn all that is seen, white that may be paper left out */

@@ -2,6 +2,7 @@ import type { PathSegment } from '../../geometry/flatten.ts';
 import { quote } from './faults.ts';
 import { MAX_SEGMENTS } from './limits.ts';
 import { Scanner } from './scanner.ts';
+import { say } from '../../words/en/shapes/read.ts';
 
 /** What was wrong with path data. */
 export interface PathFault {
@@ -29,8 +30,8 @@ export function pathSegments(data: string): PathSegment[] | PathFault {
   while (!scanner.done && pen.segments.length <= MAX_SEGMENTS) {
     const command = scanner.sign;
     const takes = TAKES[command.toLowerCase()];
-    if (takes === undefined) return { fault: `there is ${shown(scanner)}, where a command should be` };
-    if (pen.segments.length === 0 && command.toLowerCase() !== 'm') return { fault: 'it does not begin with M or m' };
+    if (takes === undefined) return { fault: say.thereIsWhereCommand(shown(scanner)) };
+    if (pen.segments.length === 0 && command.toLowerCase() !== 'm') return { fault: say.itDoesNotBegin };
     scanner.at++;
     const fault = readRun(scanner, pen, command, takes);
     if (fault !== null) return fault;
@@ -52,15 +53,15 @@ function readRun(scanner: Scanner, pen: Pen, command: string, takes: number): Pa
     let comma = false;
     while (numbers.length < takes) {
       const number = takes === 7 && FLAGS.has(numbers.length) ? flag(scanner) : scanner.number();
-      if (number === null) return { fault: `there is ${shown(scanner)}, where a number of command '${command}' should be` };
-      if (!Number.isFinite(number)) return { fault: `a number of command '${command}' before sign ${scanner.at + 1} is out of range` };
+      if (number === null) return { fault: say.thereIsWhereNumber(shown(scanner), command) };
+      if (!Number.isFinite(number)) return { fault: say.numberOfCommandBefore(command, scanner.at + 1) };
       numbers.push(number);
       scanner.skipBlanks();
       comma = scanner.take(',');
       if (comma) scanner.skipBlanks();
     }
     pen.draw(letter, numbers);
-    if (!pen.finite) return { fault: `a number of command '${command}' before sign ${scanner.at + 1} is out of range` };
+    if (!pen.finite) return { fault: say.numberOfCommandBefore(command, scanner.at + 1) };
     // A comma promises one more; else a run ends before anything but a number.
     if (!comma && !/[\d.+-]/u.test(scanner.sign)) return null;
     if (pen.segments.length > MAX_SEGMENTS) return null;
@@ -75,7 +76,7 @@ function flag(scanner: Scanner): number | null {
 }
 
 function shown(scanner: Scanner): string {
-  return scanner.done ? 'an end' : `“${quote(scanner.text.slice(scanner.at, scanner.at + 12), 10)}” at sign ${scanner.at + 1}`;
+  return scanner.done ? say.anEnd : say.atSign(quote(scanner.text.slice(scanner.at, scanner.at + 12), 10), scanner.at + 1);
 }
 
 /** Where drawing stands, and what was drawn. */

@@ -17,6 +17,7 @@ import { Regions, toleranceFor } from './regions.ts';
 import { inkOf, type WhiteAs } from './white.ts';
 import { parseTree } from './xml-tree.ts';
 import type { SvgNode } from './xml-tree.ts';
+import { say } from '../../words/en/shapes/read.ts';
 
 /** A shape as read from a file. */
 export interface ReadShape {
@@ -85,11 +86,11 @@ const NO_PARTS: Parts = { groups: [], colours: [] };
 
 /** What the geometry refuses, as it concerns a file. */
 const REFUSED: Readonly<Record<string, readonly [code: string, rest: string]>> = {
-  'geometry.too-far': ['shape.size', `its outlines reach more than ${MAX_REACH_MM / 1000} m from the page's corner; check its units and its viewBox.`],
-  'geometry.too-many-points': ['shape.too-many', `its outlines have more than ${MAX_POINTS} corners; simplify the drawing.`],
+  'geometry.too-far': ['shape.size', say.itsOutlinesReachMore(MAX_REACH_MM / 1000)],
+  'geometry.too-many-points': ['shape.too-many', say.itsOutlinesHaveMoreThan(MAX_POINTS)],
   'geometry.too-much-work': [
     'shape.too-many',
-    'its outlines have too many corners side by side, or cross or lie over each other too often; join its shapes, simplify it or split it into several files.',
+    say.itsOutlinesHaveToo,
   ],
 };
 
@@ -97,7 +98,7 @@ function faultOf(error: unknown, faults: FaultList): FileFault {
   if (error instanceof FileFault) return error;
   const refused = error instanceof EngineError ? REFUSED[error.code] : undefined;
   if (refused !== undefined) return faults.refuse(...refused);
-  return faults.refuse('shape.unreadable', `the file cannot be read (${quote(String(error), 60)}); save it again as plain SVG.`);
+  return faults.refuse('shape.unreadable', say.fileCannotBeRead(quote(String(error), 60)));
 }
 
 function nameOf(file: string): string {
@@ -106,14 +107,14 @@ function nameOf(file: string): string {
 }
 
 function checkText(text: string, faults: FaultList): void {
-  if (typeof text !== 'string') throw faults.refuse('shape.binary', 'the file is not text; choose an SVG file.');
+  if (typeof text !== 'string') throw faults.refuse('shape.binary', say.fileIsNotText);
   if (text.length > MAX_TEXT) {
-    throw faults.refuse('shape.too-large', `the file has ${Math.round(text.length / 1e6)} million characters, more than ${MAX_TEXT / 1e6} million; simplify the drawing.`);
+    throw faults.refuse('shape.too-large', say.fileHasMillionCharacters(Math.round(text.length / 1e6), MAX_TEXT / 1e6));
   }
   const start = text.slice(0, 1000).replace(/^\uFEFF/u, '').trimStart();
-  if (start === '' && text.trim() === '') throw faults.refuse('shape.empty', 'the file is empty; choose an SVG file.');
+  if (start === '' && text.trim() === '') throw faults.refuse('shape.empty', say.fileIsEmptyChoose);
   if (text.includes('\0') || (start !== '' && !start.startsWith('<'))) {
-    throw faults.refuse('shape.binary', 'the file is not an SVG drawing; choose a file saved as plain SVG.');
+    throw faults.refuse('shape.binary', say.fileIsNotSVG);
   }
 }
 
@@ -154,7 +155,7 @@ function readDrawing(text: string, file: Wanted, faults: FaultList): Omit<ReadRe
     return shape === null ? [] : [shape];
   });
   // What was left out already says why there is nothing.
-  if (shapes.length === 0 && faults.empty) throw faults.refuse('shape.no-area', 'nothing in it is filled or drawn; give at least one shape a fill or a line.');
+  if (shapes.length === 0 && faults.empty) throw faults.refuse('shape.no-area', say.nothingInItIs);
   return { shapes, parts: { groups: group.map(({ name }) => name), colours: colour.map(({ name }) => name) } };
 }
 
@@ -175,7 +176,7 @@ function toShape(drawn: readonly Drawn[], page: Page, { name, white }: { name: s
   }
   const { widthMm, heightMm } = shapeBounds(rings);
   if (rings.length > 0 && Math.max(widthMm, heightMm) < MIN_SIDE_MM) {
-    throw faults.refuse('shape.size', `its filled area is smaller than ${MIN_SIDE_MM} mm; check its units and its viewBox.`);
+    throw faults.refuse('shape.size', say.itsFilledAreaIs(MIN_SIDE_MM));
   }
   if (rings.length === 0) return null;
   const sized = ['width', 'height'].some((side) => isOnPaper(page.root.attributes.get(side)));
@@ -187,7 +188,7 @@ function sayCut(all: Float64Array[], inside: Float64Array[], root: SvgNode, faul
   const after = areaOf(inside);
   if (before - after <= UNSAID_CUT * before) return;
   const share = Math.max(1, Math.round((1 - after / before) * 100));
-  faults.leftOut({ code: 'shape.outside', said: () => `the edge of its page cuts off ${share} % of what is drawn; make the page larger to keep it.` }, 'svg', root);
+  faults.leftOut({ code: 'shape.outside', said: () => say.edgeOfItsPage(share) }, 'svg', root);
 }
 
 /** Area of rings that never overlap, mm². */

@@ -9,6 +9,7 @@ import type { Clip, Drawn } from './drawn.ts';
 import type { FaultList } from './faults.ts';
 import { reachOf, strokeArea } from './paint/pen.ts';
 import { FLATTEN_SHARE, FLATTEN_TOLERANCE_MM, MAX_POINTS, MAX_REACH_MM, MAX_WORK } from './limits.ts';
+import { say } from '../../words/en/shapes/read.ts';
 
 /**
  * The tolerance for one drawing, mm: `FLATTEN_TOLERANCE_MM`, finer when the drawing is small.
@@ -24,7 +25,7 @@ export function toleranceFor(drawn: readonly Drawn[], faults: FaultList): number
     if (!reach.every((v) => Math.abs(v) <= MAX_REACH_MM)) {
       throw faults.refuse(
         'shape.size',
-        `its outlines reach more than ${MAX_REACH_MM / 1000} m from the page's corner; check its units and its viewBox.`,
+        say.itsOutlinesReachMore(MAX_REACH_MM / 1000),
       );
     }
     left = Math.min(left, num(reach, 0));

@@ -3,6 +3,7 @@ import type { PageSize } from '../place/lay-out.ts';
 import type { Drawn } from './drawn.ts';
 import type { FaultList } from './faults.ts';
 import type { Regions } from './regions.ts';
+import { say } from '../../words/en/shapes/read.ts';
 
 /** A fill that covers this share of the page is the page; no source, lets the hair of a rounded size go. */
 const PAGE_SHARE = 0.995;
@@ -11,9 +12,9 @@ const PAGE_SHARE = 0.995;
 export type WhiteAs = 'paper' | 'ink' | 'nothing';
 
 const SAID: Readonly<Record<WhiteAs, string>> = {
-  paper: 'its white areas are taken as paper: holes where they lie over something, nothing elsewhere; give them another fill to print them.',
-  ink: 'its white areas are taken as ink, like any other colour.',
-  nothing: 'its white areas are left out, as if they were not there.',
+  paper: say.itsWhiteAreasAre,
+  ink: say.itsWhiteAreasAreTaken,
+  nothing: say.itsWhiteAreasAreLeft,
 };
 
 /** Areas in the order they were painted: `ink` lies over `white`, and both over all that came before. */
@@ -38,11 +39,11 @@ export function inkOf(
 ): Float64Array[] {
   const seen = page === null ? drawn : drawn.filter((one) => one.white !== true || !regions.covers(one, page, PAGE_SHARE));
   if (seen.length < drawn.length) {
-    faults.say('shape.page', 'a white rectangle as large as the page is taken as the paper and left out; give it another fill to print it.');
+    faults.say('shape.page', say.whiteRectangleAsLarge);
   }
   const white = seen.some((one) => one.white === true);
   if (white && seen.every((one) => one.white === true)) {
-    faults.say('shape.all-white', 'all that is filled in it is white, so the white is taken as the ink.');
+    faults.say('shape.all-white', say.allThatIsFilled);
     return regions.union(seen);
   }
   if (white) {
@@ -50,7 +51,7 @@ export function inkOf(
   }
   const rings = as === 'paper' ? painted(drawn, regions) : regions.union(as === 'ink' ? seen : drawn.filter((one) => one.white !== true));
   if (page !== null && drawn.length > 1 && isWhole(rings, page)) {
-    faults.say('shape.sheet', 'a fill covers the whole page, so that the shape is one solid sheet; take that background out to keep what lies on it.');
+    faults.say('shape.sheet', say.fillCoversWholePage);
   }
   return rings;
 }

@@ -3,6 +3,7 @@ import type { FaultList, Place } from './faults.ts';
 import { quote } from './faults.ts';
 import { EXTERNAL } from './left-out.ts';
 import { MAX_DEPTH, MAX_ELEMENTS } from './limits.ts';
+import { say } from '../../words/en/shapes/read.ts';
 
 const SVG = 'http://www.w3.org/2000/svg';
 const XLINK = 'http://www.w3.org/1999/xlink';
@@ -25,7 +26,7 @@ export interface SvgNode extends Place {
 export function parseTree(text: string, faults: FaultList): SvgNode {
   const parser = new SaxesParser(OPTIONS);
   const placeOf = placesIn(text);
-  const tree = new TreeBuilder(faults, () => `line ${parser.line}, column ${parser.column + 1}`);
+  const tree = new TreeBuilder(faults, () => say.lineColumn(parser.line, parser.column + 1));
   parser.on('error', (error) => tree.refuseText(error.message));
   parser.on('doctype', (doctype) => tree.doctype(doctype));
   parser.on('processinginstruction', ({ target }) => tree.instruction(target, { line: parser.line, column: 1 }));
@@ -68,7 +69,7 @@ class TreeBuilder {
     const what = quote(message.replace(/^\d+:\d+: /u, ''), 80).replace(/\.$/u, '');
     throw this.faults.refuse(
       'shape.xml',
-      `the file breaks off or is not well-formed at ${here} (${what}); save it again as plain SVG.`,
+      say.fileBreaksOffOr(here, what),
       here,
     );
   }
@@ -77,7 +78,7 @@ class TreeBuilder {
     if (!/<!ENTITY/iu.test(doctype)) return;
     throw this.faults.refuse(
       'shape.entities',
-      'the file declares entities of its own, which are not read; save it again as plain SVG.',
+      say.fileDeclaresEntitiesOf,
       this.here(),
     );
   }
@@ -125,13 +126,13 @@ class TreeBuilder {
   private check(tag: SaxesTagNS): void {
     const { faults } = this;
     if (this.elements > MAX_ELEMENTS) {
-      throw faults.refuse('shape.too-many', `there are more than ${MAX_ELEMENTS} elements; simplify the drawing.`, this.here());
+      throw faults.refuse('shape.too-many', say.thereAreMoreThan(MAX_ELEMENTS), this.here());
     }
     if (this.depth > MAX_DEPTH) {
       const here = this.here();
       throw faults.refuse(
         'shape.too-deep',
-        `elements lie more than ${MAX_DEPTH} deep inside each other at ${here}; ungroup the drawing.`,
+        say.elementsLieMoreThan(MAX_DEPTH, here),
         here,
       );
     }

@@ -7,6 +7,8 @@ import { evenLight } from './even-light.ts';
 import { type Grey, histogram } from './grey.ts';
 import { otsuThreshold } from './otsu.ts';
 import { withoutSpecks } from './specks.ts';
+import { say } from '../../words/en/shapes/trace.ts';
+import { numberLocale } from '../../words/language.ts';
 
 /** How a picture becomes outlines. */
 export interface TraceSettings {
@@ -55,7 +57,7 @@ export function trace(picture: Grey, name: string, settings: TraceSettings): Tra
   const best = settings.threshold ?? otsuThreshold(histogram(lit));
   const none = { shape: null, threshold: best, pieces: 0, holes: 0, corners: 0, specks: 0, pixelMm };
   const refuse = (code: string, rest: string): Traced => ({ ...none, problems: [{ code, message: `${name}: ${rest}`, where: 'the picture' }] });
-  if (best === null) return refuse('trace.one', 'the picture has only one grey; choose one with something drawn in it.');
+  if (best === null) return refuse('trace.one', say.pictureHasOnlyOne);
 
   // Of what was turned over, a grey of the threshold is ink still.
   const threshold = settings.lightIsInk ? 256 - best : best;
@@ -74,11 +76,11 @@ export function trace(picture: Grey, name: string, settings: TraceSettings): Tra
     }
   }
   if (rings.length === 0)
-    return refuse('trace.empty', 'nothing is left of it as ink; move the threshold, or leave out smaller specks only.');
+    return refuse('trace.empty', say.nothingIsLeftOf);
   if (found.corners > MOST_CORNERS)
     return refuse(
       'trace.corners',
-      `its outlines have ${found.corners.toLocaleString('en')} corners, more than ${MOST_CORNERS.toLocaleString('en')}; leave out larger specks, or let outlines stray further.`,
+      say.itsOutlinesHaveCorners(found.corners.toLocaleString(numberLocale()), MOST_CORNERS.toLocaleString(numberLocale())),
     );
   return { shape: shapeOf(rings, name), problems: [], threshold: best, ...found, specks, pixelMm };
 }

@@ -1,3 +1,5 @@
+import { say } from '../../words/en/stack/look.ts';
+
 /**
  * How large a print is drawn on a screen so that it fills as much of the view as the print itself
  * would from further away: both span one angle.
@@ -9,6 +11,6 @@
  * Source: similar triangles; exact, and flat to the eye, for prints looked at straight on.
  */
 export function pxPerMmFromAfar({ pxPerMm, eyeMm }: { pxPerMm: number; eyeMm: number }, distanceMm: number): number {
-  if (!(pxPerMm > 0 && eyeMm > 0 && distanceMm > 0)) throw new RangeError('a screen, an eye and a distance want numbers above 0');
+  if (!(pxPerMm > 0 && eyeMm > 0 && distanceMm > 0)) throw new RangeError(say.screenEyeAndDistance);
   return (pxPerMm * eyeMm) / distanceMm;
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words/en/visit/advice.ts';
 import { wholeFigures } from '../visit-figures.ts';
 import type { PressPlan } from '../visit.ts';
 import type { Edit, VisitHabits } from './edits.ts';
@@ -34,25 +35,24 @@ export function ideasOf(habits: VisitHabits, plan: PressPlan): Idea[] {
     ...(strokes ? [{ kind: 'strokes' as const }] : []),
   ];
   if (habits.used.some(({ recipe }, r) => habits.recipeAfter(r, [{ kind: 'snap' }], '') !== recipe))
-    add('offsets as one', { kind: 'snap' });
-  if (inks.length > 0) add('one ink a screen', { kind: 'ink', screen: null });
+    add(say.offsetsAsOne, { kind: 'snap' });
+  if (inks.length > 0) add(say.oneInkScreen, { kind: 'ink', screen: null });
   if (inks.some(({ key }) => inksOf(key) > 2)) {
     const two = { kind: 'ink' as const, screen: null, most: 2 as const };
-    add('two inks a screen', two);
-    if (all.length > 1) add('two inks a screen, simplified', two, ...all.slice(1));
+    add(say.twoInksScreen, two);
+    if (all.length > 1) add(say.twoInksScreenSimplified, two, ...all.slice(1));
   }
-  if (lays.length > 0) add('one offset a screen', { kind: 'offset', screen: null });
-  if (strokes) add('one stroke', { kind: 'strokes' });
+  if (lays.length > 0) add(say.oneOffsetScreen, { kind: 'offset', screen: null });
+  if (strokes) add(say.oneStroke, { kind: 'strokes' });
   if (all.length === 3) {
-    add('one ink and one offset a screen', ...all.slice(0, 2));
-    add('one offset and one stroke', ...all.slice(1));
+    add(say.oneInkAndOne, ...all.slice(0, 2));
+    add(say.oneOffsetAndOne, ...all.slice(1));
   }
   if (all.length > 1) add('simplified', ...all);
   const { beds, days } = wholeFigures(habits.input.press);
   if (all.length > 1 && beds === 1) add('simplified', ...all, { kind: 'beds', beds: 2 });
-  if (inks.length > 1) for (const { key } of inks.slice(0, MOST_SCREENS)) add(`screen ${key} in one ink`, { kind: 'ink', screen: key });
-  if (lays.length > 1)
-    for (const { key } of lays.slice(0, MOST_SCREENS)) add(`screen ${key} at one offset`, { kind: 'offset', screen: key });
+  if (inks.length > 1) for (const { key } of inks.slice(0, MOST_SCREENS)) add(say.screenInOneInk(key), { kind: 'ink', screen: key });
+  if (lays.length > 1) for (const { key } of lays.slice(0, MOST_SCREENS)) add(say.screenAtOneOffset(key), { kind: 'offset', screen: key });
   for (const edit of fewerSheets(habits)) add('', edit);
   if (beds === 1) add('', { kind: 'beds', beds: 2 });
   add('', { kind: 'night' });

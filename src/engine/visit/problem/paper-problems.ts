@@ -2,6 +2,7 @@ import { entryAt, num } from '../../base/at.ts';
 import type { Problem } from '../../base/error.ts';
 import { rangesText } from '../../base/words.ts';
 import type { SetUp } from '../../pullorder/types.ts';
+import { say } from '../../words/en/visit/problem.ts';
 import { pullAreas } from '../ink-needs.ts';
 import type { VisitProblem } from '../visit-problem.ts';
 
@@ -32,7 +33,7 @@ function sizeProblems(setUps: readonly SetUp[], { sheets, recipes }: VisitProble
   return [
     {
       code: 'visit.paper-sizes',
-      message: `${mixed.length === 1 ? 'Set-up' : 'Set-ups'} ${rangesText(mixed)} ${mixed.length === 1 ? 'prints' : 'print'} sheets of several sizes (${[...sizes].join(', ')}) at one offset: set the lays so that the middle of each size lies where it was drawn, or cut the paper alike.`,
+      message: say.setUpsPrintSheets(mixed.length, rangesText(mixed), [...sizes].join(', ')),
       where: `set-up ${num(mixed, 0)}`,
     },
   ];
@@ -50,7 +51,7 @@ function offSheet({ recipes }: VisitProblem): Problem[] {
       return [
         {
           code: 'visit.off-sheet',
-          message: `Screen ${screen?.number ?? '?'} ${screen?.name ?? ''} lies off the sheet in ${recipe.title} and prints nothing there: move it on the Bench or leave the pull out.`,
+          message: say.screenLiesOffSheet(screen?.number ?? '?', screen?.name ?? '', recipe.title),
           where: recipe.title,
         },
       ];

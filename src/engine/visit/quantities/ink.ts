@@ -1,6 +1,7 @@
 import { EngineError } from '../../base/error.ts';
 import { DEFAULT_DENSITY_G_PER_CM3 } from '../../ink/characterise/make-ink.ts';
 import { filmThickness } from '../../ink/film/thickness.ts';
+import { say } from '../../words/en/visit/quantities.ts';
 import type { InkNeed, InkRun, InkSettings } from './types.ts';
 
 /**
@@ -13,19 +14,19 @@ import type { InkNeed, InkRun, InkSettings } from './types.ts';
  */
 export function inkGrams(runs: readonly InkRun[], settings: InkSettings): InkNeed[] {
   const { transfer, strokeGain, lossMl, densityGPerCm3, safety = 0 } = settings;
-  if (!(transfer > 0 && transfer <= 1)) throw bad('transfer', transfer, 'more than 0, at most 1');
+  if (!(transfer > 0 && transfer <= 1)) throw bad('transfer', transfer, say.moreThan0At);
   if (!(lossMl >= 0 && lossMl < Infinity)) throw bad('loss', lossMl, '0 mL or more');
-  if (!(safety >= 0 && safety < Infinity)) throw bad('safety margin', safety, '0 or more');
+  if (!(safety >= 0 && safety < Infinity)) throw bad(say.safetyMargin, safety, say.n0OrMore);
   const needs = new Map<string, InkNeed>();
   for (const run of runs) {
-    const of = ` of ink ${run.ink}`;
-    if (!(run.areaMm2 >= 0 && run.areaMm2 < Infinity)) throw bad(`printed area${of}`, run.areaMm2, '0 mm² or more');
-    if (!(Number.isInteger(run.sheets) && run.sheets >= 0)) throw bad(`number of sheets${of}`, run.sheets, 'a whole number');
+    const of = say.ofInk(run.ink);
+    if (!(run.areaMm2 >= 0 && run.areaMm2 < Infinity)) throw bad(say.printedArea(of), run.areaMm2, say.n0MmOrMore);
+    if (!(Number.isInteger(run.sheets) && run.sheets >= 0)) throw bad(say.numberOfSheets(of), run.sheets, say.wholeNumber);
     const { proofs = 0 } = run;
-    if (!(Number.isInteger(proofs) && proofs >= 0)) throw bad(`number of proofs${of}`, proofs, 'a whole number');
-    if (!(run.volumeCm3PerM2 > 0 && run.volumeCm3PerM2 < Infinity)) throw bad(`mesh volume${of}`, run.volumeCm3PerM2, 'more than 0 cm³/m²');
+    if (!(Number.isInteger(proofs) && proofs >= 0)) throw bad(say.numberOfProofs(of), proofs, say.wholeNumber);
+    if (!(run.volumeCm3PerM2 > 0 && run.volumeCm3PerM2 < Infinity)) throw bad(say.meshVolume(of), run.volumeCm3PerM2, say.moreThan0Cm);
     const density = densityGPerCm3[run.ink] ?? DEFAULT_DENSITY_G_PER_CM3;
-    if (!(density > 0 && density < Infinity)) throw bad(`density${of}`, density, 'more than 0 g/cm³');
+    if (!(density > 0 && density < Infinity)) throw bad(`density${of}`, density, say.moreThan0G);
     const sheetM2 = run.areaMm2 / 1e6;
     const sheetG = sheetM2 * run.volumeCm3PerM2 * transfer * filmThickness(run.strokes, strokeGain) * density;
     const need = needs.get(run.ink) ?? { ink: run.ink, areaM2: 0, printedG: 0, proofsG: 0, lossG: lossMl * density, safetyG: 0, totalG: 0 };
@@ -54,12 +55,12 @@ export function stockGrams(
   for (const { ink, totalG } of needs) {
     const mix = mixes[ink] ?? [{ stock: ink, parts: 1 }];
     const all = mix.reduce((sum, { parts }) => sum + (parts >= 0 ? parts : Number.NaN), 0);
-    if (!(all > 0 && all < Infinity)) throw bad(`sum of parts in the mix of ink ${ink}`, all, 'more than 0, no part below 0');
+    if (!(all > 0 && all < Infinity)) throw bad(say.sumOfPartsIn(ink), all, say.moreThan0No);
     for (const { stock, parts } of mix) grams.set(stock, (grams.get(stock) ?? 0) + (totalG * parts) / all);
   }
   return grams;
 }
 
 function bad(name: string, found: number, allowed: string): EngineError {
-  return new EngineError('quantities.bad-number', `The ${name} is ${found}: give ${allowed}.`);
+  return new EngineError('quantities.bad-number', say.isGive(name, found, allowed));
 }

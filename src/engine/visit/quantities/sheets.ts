@@ -1,4 +1,5 @@
 import { EngineError } from '../../base/error.ts';
+import { say } from '../../words/en/visit/quantities.ts';
 
 /**
  * Sheets to start with so that enough stay good: rejects compound by run, ⌈good / (1 − r)^runs⌉,
@@ -13,23 +14,20 @@ import { EngineError } from '../../base/error.ts';
  */
 export function sheetsWithOvers(good: number, rejectPerRun: number, runs: number, setUpSheets = 0): number {
   for (const [name, value] of [
-    ['good sheets', good],
+    [say.goodSheets, good],
     ['runs', runs],
-    ['set-up sheets', setUpSheets],
+    [say.setUpSheets, setUpSheets],
   ] as const) {
     if (!(Number.isInteger(value) && value >= 0)) {
-      throw new EngineError('quantities.bad-number', `The number of ${name} is ${value}: give a whole number, 0 or more.`);
+      throw new EngineError('quantities.bad-number', say.numberOfIsGive(name, value));
     }
   }
   if (!(rejectPerRun >= 0 && rejectPerRun < 1)) {
-    throw new EngineError('quantities.bad-number', `The share of rejects is ${rejectPerRun * 100} %: give 0 to less than 100 %.`);
+    throw new EngineError('quantities.bad-number', say.shareOfRejectsIs(rejectPerRun * 100));
   }
   const start = good / (1 - rejectPerRun) ** runs;
   if (!(start <= 1e9)) {
-    throw new EngineError(
-      'quantities.bad-number',
-      `At ${rejectPerRun * 100} % rejects over ${runs} runs no pile of paper is large enough: lower one of them.`,
-    );
+    throw new EngineError('quantities.bad-number', say.atRejectsOverRuns(rejectPerRun * 100, runs));
   }
   // A hair is taken off so that binary dust does not add a sheet.
   return Math.ceil(start - 1e-9) + setUpSheets;

@@ -1,6 +1,7 @@
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import type { Recipe } from '../../recipe/types.ts';
+import { say } from '../../words/en/visit/stencils.ts';
 import { paperToCut } from '../paper-needs.ts';
 import type { PressPlan } from '../visit.ts';
 
@@ -33,8 +34,7 @@ export interface CutRow {
  */
 export function cutList(plan: Pick<PressPlan, 'sheets' | 'recipes'>, recipes: readonly Recipe[], stock: StockSheet): CutRow[] {
   for (const side of [stock.widthMm, stock.heightMm]) {
-    if (!(side > 0 && side < Infinity))
-      throw new EngineError('visit.bad-number', `A stock sheet of ${stock.widthMm} × ${stock.heightMm} mm is none: give two sides in mm.`);
+    if (!(side > 0 && side < Infinity)) throw new EngineError('visit.bad-number', say.stockSheetOfMm(stock.widthMm, stock.heightMm));
   }
   const rows = new Map<string, Omit<CutRow, 'ways'>>();
   for (const at of plan.recipes.keys()) {

@@ -3,6 +3,7 @@ import { cutName } from '../../base/bounds.ts';
 import type { Problem } from '../../base/error.ts';
 import { readRecipe, type ReadResult } from '../../recipe/read.ts';
 import type { Recipe } from '../../recipe/types.ts';
+import { say } from '../../words/en/visitfile/carried.ts';
 import { packFragment, unpackFragment } from '../packed-fragment.ts';
 
 /** What the text of a recipe in a picture begins with. */
@@ -33,10 +34,7 @@ export function readCarried(bytes: Uint8Array, fileName: string): ReadResult<Rec
   const text = textIn(bytes);
   const found = text === null ? { fault: 'none' as const } : unpackFragment(BEGINS, text, MOST);
   if ('raw' in found) return readRecipe(JSON.stringify(found.raw), fileName);
-  const sentence =
-    found.fault === 'none'
-      ? 'this picture carries no recipe; choose a PNG or SVG that was saved here from a print, and that no other program has saved since'
-      : 'the recipe in this picture is cut off or damaged; save the picture again, or choose the recipe’s own file';
+  const sentence = found.fault === 'none' ? say.thisPictureCarriesNo : say.recipeInThisPicture;
   const problem: Problem = { code: `carried.${found.fault}`, message: `${cutName(fileName)}: ${sentence}.`, where: 'the file' };
   return { value: null, problems: [problem] };
 }

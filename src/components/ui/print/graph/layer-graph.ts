@@ -1,11 +1,11 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../../engine/base/at.ts';
-import { fixed, numberLocale } from '../../../../engine/base/language.ts';
 import { freePlaces } from '../../../../engine/order/free-places.ts';
 import { type OrderGroup, type OrderPart, orderParts } from '../../../../engine/order/parts/order-parts.ts';
 import type { Pull } from '../../../../engine/stack/types.ts';
 import type { Studio } from '../../../../engine/studio/studio.ts';
+import { fixed, numberLocale } from '../../../../engine/words/language.ts';
 import type { OverlapEdge } from '../../../../workers/api/picture-api.ts';
 import { say } from '../../../words/en/ui/print.ts';
 import { listed } from '../../../words/plan-words.ts';

@@ -1,4 +1,4 @@
-import { counted, parts, plural, speak } from '../../../../engine/base/language.ts';
+import { counted, parts, plural, speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('bench/look', {
   filmsLiftedOffEach: (pulls: number) => `${counted(pulls, { one: 'film', other: 'films' })} lifted off each other, first down lowest`,

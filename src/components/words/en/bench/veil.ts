@@ -1,4 +1,4 @@
-import { counted, speak } from '../../../../engine/base/language.ts';
+import { counted, speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('bench/veil', {
   liesOver: (ink: string, area: string, place: string) => `${ink} lies over ${area}, ${place}.`,

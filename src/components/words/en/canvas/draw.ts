@@ -1,4 +1,4 @@
-import { speak } from '../../../../engine/base/language.ts';
+import { speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('canvas/draw', {
   rgb: (round: number, round2: number, round3: number, alpha: number) => `rgb(${round} ${round2} ${round3} / ${alpha})`,

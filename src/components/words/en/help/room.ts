@@ -1,4 +1,4 @@
-import { parts, speak } from '../../../../engine/base/language.ts';
+import { parts, speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('help/room', {
   firstSteps: 'First steps',

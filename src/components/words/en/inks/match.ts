@@ -1,4 +1,4 @@
-import { counted, parts, speak } from '../../../../engine/base/language.ts';
+import { counted, parts, speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('inks/match', {
   matchColour: 'Match a colour',

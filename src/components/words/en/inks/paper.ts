@@ -1,4 +1,4 @@
-import { speak } from '../../../../engine/base/language.ts';
+import { speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('inks/paper', {
   paperHasCurveOf: (sample: string) => `The paper has the curve of ${sample}.`,

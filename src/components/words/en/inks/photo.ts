@@ -1,4 +1,4 @@
-import { speak } from '../../../../engine/base/language.ts';
+import { speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('inks/photo', {
   cardWhite: 'Card white',

@@ -1,4 +1,4 @@
-import { counted, parts, plural, speak } from '../../../../engine/base/language.ts';
+import { counted, parts, plural, speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('inks/target', {
   pdfCouldNotBe: (error: string) => `The PDF could not be made (${error}); try it again.`,

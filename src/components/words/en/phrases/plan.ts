@@ -1,4 +1,4 @@
-import { counted, plural, speak } from '../../../../engine/base/language.ts';
+import { counted, plural, speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('phrases/plan', {
   dry: (waitFor: string, waitFor2: number) => `${waitFor} ${plural(waitFor2, { one: 'dries', other: 'dry' })}`,

@@ -1,4 +1,4 @@
-import { counted, speak } from '../../../../engine/base/language.ts';
+import { counted, speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('press/room', {
   sizeOfPaperCould: 'The size of the paper could not be kept in this browser; choose it again after a reload.',

@@ -1,4 +1,4 @@
-import { plural, speak } from '../../../../engine/base/language.ts';
+import { plural, speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('wall/settings', {
   thisOnePull: 'this one pull',

@@ -1,4 +1,4 @@
-import { counted, parts, plural, speak } from '../../../../engine/base/language.ts';
+import { counted, parts, plural, speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('wall/surface', {
   seeingWhatLooksAlike: (round: number) => `Seeing what looks alike, ${round} %`,

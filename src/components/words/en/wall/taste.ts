@@ -1,4 +1,4 @@
-import { counted, speak } from '../../../../engine/base/language.ts';
+import { counted, speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('wall/taste', {
   lighterOnWhole: 'lighter on the whole',

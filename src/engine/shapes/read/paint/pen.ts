@@ -9,6 +9,7 @@ import type { Pen } from '../drawn.ts';
 import { diagonalOf, numbersOf, pxOf, type Viewport } from '../lengths.ts';
 import { MAX_POINTS, MAX_REACH_MM } from '../limits.ts';
 import type { Look } from '../look.ts';
+import { say } from '../../../words/en/shapes/read.ts';
 
 /** A pen pressed flatter than this has no width, as a share of its length squared. */
 const FLAT = 1e-9;
@@ -63,9 +64,9 @@ export function strokeArea(
   for (const line of dashed(lines, pen, mostPoints)) {
     for (const ring of mapRings(strokeRings(line, pen, fineness), pen.frame)) {
       points += ring.length / 2;
-      if (points > mostPoints) throw new EngineError('geometry.too-many-points', `Strokes have more than ${MAX_POINTS} corners; simplify them.`);
+      if (points > mostPoints) throw new EngineError('geometry.too-many-points', say.strokesHaveMoreThan(MAX_POINTS));
       if (!ring.every((mm) => Math.abs(mm) <= MAX_REACH_MM)) {
-        throw new EngineError('geometry.too-far', 'A stroke reaches too far out; check its width.');
+        throw new EngineError('geometry.too-far', say.strokeReachesTooFar);
       }
       // A mirrored pen turns its rings round; with others they would then cancel.
       rings.push(a * d - b * c < 0 ? reversed(ring) : ring);

@@ -83,7 +83,8 @@ export function plural(count: number, forms: PluralForms): string {
 export function counted(count: number, forms: PluralForms): string {
   let number = numbers.get(spoken);
   if (number === undefined) numbers.set(spoken, (number = new Intl.NumberFormat(numberLocale())));
-  return `${number.format(count)} ${plural(count, forms)}`;
+  // A fraction that a translation was given is written already.
+  return `${typeof count === 'number' ? number.format(count) : String(count)} ${plural(count, forms)}`;
 }
 
 /** A number with so many decimals, as the language writes them: '8.2', '8,2'. */

@@ -10,7 +10,7 @@ import {
   speak,
   speakIn,
   uncapital,
-} from '../../../src/engine/base/language.ts';
+} from '../../../src/engine/words/language.ts';
 
 afterEach(() => speakIn('en', new Map()));
 

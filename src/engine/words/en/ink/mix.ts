@@ -1,0 +1,31 @@
+import { speak } from '../../language.ts';
+
+export const say = speak('engine/ink/mix', {
+  mostBaseToTry: (mostBase: number) => `The most base to try is ${mostBase} parts; give more than 0, up to 1000.`,
+  letdownNeedsAtLeast: 'A letdown needs at least one number of strokes and one mesh to try.',
+  colourNeedsLFrom: (wanted: string) => `A colour needs L from 0 to 100, a and b; this one is ${wanted}.`,
+  depthIsStrokesOf: (depth: number) => `The depth is ${depth} strokes of the ink; give more than 0, up to 20.`,
+  and: ' and ',
+  noMixOfThese: (matchDeltaE: number) => `No mix of these stock inks comes within ΔE ${matchDeltaE} of this colour over this ground; `,
+  nearestIsDeltaEAway: (nearest: string) => `the nearest is ΔE ${nearest} away. Try more strokes, a lighter ground or another stock ink.`,
+  targetNeedsLFrom: (cut: string) => `A target needs L from 0 to 100, a and b; this one is ${cut}.`,
+  none: 'none',
+  matchNeeds1To: (mostStocks: number, stocks: number) => `A match needs 1 to ${mostStocks} stock inks; there are ${stocks}.`,
+  no: 'no',
+  inkHasBandsAre: (name: unknown, kx: unknown, bands: number) => `Ink '${name}' has ${kx} bands; ${bands} are needed.`,
+  ofMatchIsGive: (what: string, found: unknown, allowed: string) => `The ${what} of a match is ${found}; give ${allowed}.`,
+  values: (ground: number) => `${ground} values`,
+  reflectancesFrom0To: (bands: number) => `${bands} reflectances from 0 to 1`,
+  filmThickness: 'film thickness',
+  moreThan0Strokes: 'more than 0 strokes',
+  numberOfInks: 'number of inks',
+  n1To: (mostInks: number) => `1 to ${mostInks}`,
+  numberOfAnswers: 'number of answers',
+  n1OrMore: '1 or more',
+  moreThan0G: 'more than 0 g',
+  atLeastWhatBalance: 'at least what the balance reads to, in g',
+  mixHasNothingIn: (name: string) => `The mix “${name}” has nothing in it; give at least one ink more than 0 parts.`,
+  mixHasPartsOf: (name: string, theParts: number, name2: string) =>
+    `The mix “${name}” has ${theParts} parts of ${name2}; give 0 parts or more.`,
+  opacityOfInkIs: (name: string, opacity: number) => `The opacity of ink '${name}' is ${opacity}; give −1 (clear) to 1 (opaque).`,
+});
