@@ -4,7 +4,6 @@ import { entryAt } from '../../../engine/base/at.ts';
 import { minutesText } from '../../../engine/base/words.ts';
 import type { DayPart, PartKind } from '../../../engine/pullorder/types.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
-import { fixed } from '../../../engine/words/language.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { inkHexes, writingOn } from '../../ui/kit/ink-chip.ts';
 import { waitWords } from '../../words/drying-words.ts';

@@ -3,6 +3,7 @@ import { EngineError } from '../../base/error.ts';
 import { BANDS } from '../../colour/weights.ts';
 import type { FilmBands } from '../../ink/film/film.ts';
 import { alikeEverywhere, filmOn, type LaidFilm } from '../../ink/film/laid-film.ts';
+import { say } from '../../words/en/stack/films.ts';
 import type { Layer } from '../layers.ts';
 import { CellGroups } from './cell-groups.ts';
 import type { CoveredCells } from './cell-groups.ts';
@@ -72,7 +73,7 @@ export class FilmWalk {
 /** @throws EngineError 'stack.bad-bands' */
 export function checkBands(bands: number): void {
   if (bands !== bandCount) {
-    throw new EngineError('stack.bad-bands', `A reflectance has ${bands} bands; ${bandCount} are needed.`);
+    throw new EngineError('stack.bad-bands', say.reflectanceHasBandsAre(bands, bandCount));
   }
 }
 
