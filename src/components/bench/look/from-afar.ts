@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { fixed } from '../../../engine/base/language.ts';
 import { pxPerMmFromAfar } from '../../../engine/stack/look/from-afar.ts';
+import { fixed } from '../../../engine/words/language.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/choice.ts';
 import '../../ui/kit/number-field.ts';

@@ -1,4 +1,4 @@
-import { counted, parts, plural } from '../../../../engine/base/language.ts';
+import { counted, parts, plural } from '../../../../engine/words/language.ts';
 import type { say as english } from '../../en/bench/look.ts';
 
 export const say: typeof english = {

@@ -1,4 +1,4 @@
-import { parts } from '../../../../engine/base/language.ts';
+import { parts } from '../../../../engine/words/language.ts';
 import type { say as english } from '../../en/bench/picture.ts';
 
 export const say: typeof english = {
