@@ -44,8 +44,7 @@ export function wallProgress(progress: WallProgress) {
 
 function button({ run, complete, stale, blocked, unfolded, ...progress }: WallProgress) {
   if (run.state === 'running') return html`<button @click=${() => run.stop()}>${say.stop}</button>`;
-  if (complete)
-    return html`<button @click=${() => progress.findMore()}>${say.find} ${unfolded === null ? html`${say.more(MORE)}` : say.more2}</button>`;
+  if (complete) return html`<button @click=${() => progress.findMore()}>${unfolded === null ? say.findMore(MORE) : say.findMore2}</button>`;
   return html`<button class=${stale || run.state === 'idle' ? 'main' : ''} ?disabled=${blocked} @click=${() => progress.find()}>
     ${run.derived === null ? say.findPrints : say.backToAll}
   </button>`;

@@ -12,7 +12,7 @@ export class WallOffsets extends WallMore {
     const { explore } = this.project;
     const { offsetDirection = 'any', offsetSnapMm = 0.1, echoes = 0, maxStrokes = 1, veil = false } = explore;
     const said = [
-      offsetDirection === 'any' ? '' : offsetDirection,
+      offsetDirection === 'any' ? '' : say[offsetDirection],
       offsetSnapMm === 0.1 ? '' : say.stepsOfMm(offsetSnapMm),
       echoes === 0 ? '' : say.repeats,
       say.strokes(maxStrokes),

@@ -54,7 +54,7 @@ export function wayWord(way: ChoiceWay): string {
 
 /** Of a hundred places, those for prints that the taste is unsure about, in words. */
 export const UNSURE: readonly [number, string][] = [
-  [0, 'none'],
+  [0, say.none],
   [10, say.oneInTen],
   [20, say.oneInFive],
   [33, say.oneInThree],

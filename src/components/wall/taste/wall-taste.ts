@@ -11,7 +11,7 @@ import { BY_NUMBER, type HangChoice } from '../hang/hanging.ts';
 import type { DerivedAsk } from '../run/derived-ask.ts';
 import { furtherAsChosen } from './further-as-chosen.ts';
 import './taught-list.ts';
-import { learntSentence, UNSURE } from './taste-words.ts';
+import { learntSentence, UNSURE, wayWord } from './taste-words.ts';
 import './this-or-that.ts';
 import type { TaughtList } from './taught-list.ts';
 import type { ThisOrThat } from './this-or-that.ts';
@@ -103,7 +103,7 @@ export class WallTaste extends LitElement {
 
   private learnButton() {
     const there = this.untaught.filter(([, places]) => places.length > 0);
-    const words = there.map(([way, places]) => `${places.length} ${way}`).join(', ');
+    const words = there.map(([way, places]) => `${places.length} ${wayWord(way)}`).join(', ');
     return html`<button class=${words === '' ? 'more' : ''} @click=${() => this.learn()}>${say.learnFrom(words === '' ? say.selected : words)}</button>`;
   }
 

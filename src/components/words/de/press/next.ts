@@ -3,7 +3,7 @@ import type { say as english } from '../../en/press/next.ts';
 
 export const say: typeof english = {
   letSheetsGoOn: (numbers, numbers2) => `${plural(numbers, { one: 'Bogen', other: 'Bögen' })} ${numbers2} anders weitergehen lassen`,
-  whatNextForSheet: (number) => `Was weiter mit Bogen ${number}?`,
+  whatNextForSheet: (number) => `Was nun mit Bogen ${number}?`,
   sheet: (number) => `Bogen ${number}`,
   sheetIsSpoiledChoose: (number) => `Bogen ${number} ist verdruckt; zum Weitergehen einen anderen Bogen wählen.`,
   whatIsOnIt: (message) => `Was darauf ist, ist nicht sicher. ${message}`,

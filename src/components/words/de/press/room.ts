@@ -11,7 +11,7 @@ export const say: typeof english = {
   lookingForOrder: 'Eine Reihenfolge wird gesucht…',
   byClock: 'Nach der Uhr',
   sheets: 'Bögen',
-  whatNext: 'Was weiter?',
+  whatNext: 'Was nun?',
   outOfDateRecipes: 'Veraltet: Rezepte, Bögen oder Werte haben sich geändert.',
   planAgain: 'Neu planen',
   atPress: 'An der Presse',

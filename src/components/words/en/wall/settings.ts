@@ -48,6 +48,8 @@ export const say = speak('wall/settings', {
   neverOver: 'never over',
   neverOverA: (a: string, b: string) => `${a} never over ${b}`,
   atMost: 'At most',
+  across: 'across',
+  down: 'down',
   stepsOfMm: (offsetSnapMm: number) => `steps of ${offsetSnapMm} mm`,
   repeats: 'repeats',
   strokes: (maxStrokes: number) => plural(maxStrokes, { one: '', other: 'strokes' }),

@@ -41,6 +41,7 @@ export const say = speak('wall/taste', {
   selected: 'selected',
   pinned: 'pinned',
   kept: 'kept',
+  none: 'none',
   oneInTen: 'one in ten',
   oneInFive: 'one in five',
   oneInThree: 'one in three',

@@ -1,0 +1,9 @@
+import type { say as english } from '../../en/wall/room.ts';
+
+export const say: typeof english = {
+  settingsOfWall: 'Einstellungen der Wand',
+  whatMustStay: 'Was bleiben muss',
+  whatWallIsFound: 'Woraus die Wand gefunden wird',
+  wall: 'Wand',
+  toDrawer: 'Zur Schublade',
+};
