@@ -181,6 +181,11 @@ export const appRootStyle = css`
       border-bottom: 0;
       border-top: 3px solid transparent;
     }
+    /* Longer names of rooms than the English ones still stand beside each other. */
+    :host(:lang(de)) nav a {
+      padding: 0 1px;
+      font-size: var(--type-fine);
+    }
     .notice {
       padding-inline: var(--space-6) var(--space-3);
       font-size: var(--type-label);

@@ -93,6 +93,19 @@ export class ChestRoom extends LitElement {
         chest-selected {
           position: static;
         }
+        .shelf {
+          gap: var(--space-3);
+        }
+        .shelf input {
+          width: 100%;
+        }
+        .looks {
+          display: contents;
+        }
+        .shelf :is(select, button) {
+          padding-inline: var(--space-4);
+          font-size: var(--type-small);
+        }
         .few {
           grid-template-columns: repeat(auto-fill, minmax(104px, 1fr));
           gap: var(--space-5);
