@@ -27,6 +27,6 @@ export interface PdfApi {
   pullSheet(request: PullSheetRequest, onProgress: (share: number) => void): Promise<PdfFile>;
   edition(request: EditionRequest): Promise<PdfFile>;
   handout(request: HandoutOptions): Promise<PdfFile>;
-  filmPicture(request: FilmPictureRequest): OutPage[];
+  filmPicture(request: FilmPictureRequest): Promise<OutPage[]>;
   films(request: FilmsRequest, onProgress: (share: number) => void): Promise<FilmsFile>;
 }

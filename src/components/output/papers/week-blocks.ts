@@ -20,8 +20,8 @@ function dateName(date: number): string {
 function clashWords(visits: readonly DatedVisit[], clashes: readonly [CalendarEntry, CalendarEntry][]): string[] {
   const several = visits.some(({ days }) => days.some(({ bed }) => bed > 0));
   const told = clashes.slice(0, MOST_TOLD).map(([one, other]) => {
-    const where = several ? `bed ${one.bed + 1}` : 'the press';
-    return say.andWantAtOne(dateName(one.date), entryAt(visits, one.visit).title, entryAt(visits, other.visit).title, where);
+    const [title, title2] = [entryAt(visits, one.visit).title, entryAt(visits, other.visit).title];
+    return say.andWantAtOne(dateName(one.date), title, title2, several ? one.bed + 1 : null);
   });
   const more = clashes.length - told.length;
   return more > 0 ? [...told, say.andMoreSuchClashes(more)] : told;

@@ -113,8 +113,8 @@ export const say = speak('output/papers', {
   fill: 'Fill',
   for: 'For',
   ofIt: 'Of it',
-  andWantAtOne: (dateName: string, title: string, title2: string, where: string) =>
-    `${dateName}: ${title} and ${title2} want ${where} at one time.`,
+  andWantAtOne: (dateName: string, title: string, title2: string, bed: number | null) =>
+    `${dateName}: ${title} and ${title2} want ${bed === null ? 'the press' : `bed ${bed}`} at one time.`,
   andMoreSuchClashes: (more: number) => `And ${counted(more, { one: 'more such clash', other: 'more such clashes' })}.`,
   timesFromFirstMount: 'Times: from the first mount to the last wash-up of a day. Saturdays and Sundays are left out.',
   day2: 'Day',
