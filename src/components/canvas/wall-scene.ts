@@ -4,6 +4,7 @@ import { NUMBER_ROOM, type SteeredWall, Steering } from './camera/steering.ts';
 import { WallPace } from './camera/wall-pace.ts';
 import { NumberLabels } from './draw/number-labels.ts';
 import { type Frame, frameOf } from './draw/print-frame.ts';
+import type { PagesAside } from './draw/print-pages.ts';
 import { WallPrints } from './draw/wall-prints.ts';
 import type { Rgba } from './draw/wall-shader.ts';
 import { drawAxes } from './plan/plan-axes.ts';
@@ -27,7 +28,8 @@ export interface WallTheme {
 /** The wall itself: prints, their numbers, and where one stands. Draws only when something changed. */
 export class WallScene implements SteeredWall {
   private readonly pace = new WallPace(() => this.requestDraw());
-  private readonly drawing = new WallPrints(this.pace, {
+  /** The prints as they are drawn. */
+  readonly drawing = new WallPrints(this.pace, {
     changed: () => this.drawNow(),
     lost: (lost) => {
       this.onLost(lost);
@@ -93,9 +95,11 @@ export class WallScene implements SteeredWall {
    * Takes everything down and makes room.
    * @param places how many prints are to come
    * @param aspect width ÷ height of the paper
+   * @param aside prints that were put aside and hang again
    */
-  begin(places: number, aspect: number): void {
-    this.drawing.clear();
+  begin(places: number, aspect: number, aside?: PagesAside): void {
+    if (aside === undefined) this.drawing.clear();
+    else this.drawing.hangAgain(aside);
     this.aspect = aspect;
     // Where one stood before another number of prints is nowhere in particular.
     if (places !== this.places || this.spec !== SEED_ORDER) this.camera.keeps = 'start';
@@ -117,7 +121,7 @@ export class WallScene implements SteeredWall {
   /** Makes room for more prints, in seed order; those that hang stay. */
   extend(places: number): void {
     this.spec = SEED_ORDER;
-    this.forgetCloseUps();
+    this.drawing.forgetCloseUps();
     this.lay(places);
   }
 
@@ -128,7 +132,7 @@ export class WallScene implements SteeredWall {
     const before = { scale: this.camera.scale, x: this.camera.x, y: this.camera.y };
     // Maps and groups are read as a whole; only a wall in rows is walked along.
     this.camera.keeps = spec.kind === 'rows' ? 'start' : 'whole';
-    this.forgetCloseUps();
+    this.drawing.forgetCloseUps();
     this.lay(this.places);
     if (matchMedia('(prefers-reduced-motion: reduce)').matches || from.length === 0) return;
     this.rehang.sendFrom(from, before, this.camera, performance.now());
@@ -243,15 +247,6 @@ export class WallScene implements SteeredWall {
     if (!this.drawing.has(index)) return;
     this.drawing.addCloseUp(index, picture);
     this.requestDraw();
-  }
-
-  /** Height of the finer picture over a print, px; 0 when there is none. */
-  closeUpPx(index: number): number {
-    return this.drawing.closeUpPx(index);
-  }
-
-  forgetCloseUps(but?: ReadonlySet<number>): void {
-    this.drawing.forgetCloseUps(but);
   }
 
   private refresh(): void {

@@ -45,10 +45,13 @@ export class WallRoom extends LitElement {
   @state() private canPrepare = false;
   private readonly narrowness = matchMedia('(max-width: 760px)');
   private readonly run = new WallRun({
-    begin: ({ asked, inputs }) => this.view.begin(asked, inputs.studio.paper.widthMm / inputs.studio.paper.heightMm),
+    begin: ({ asked, inputs, derived }) => {
+      if (derived === null) this.view.dropAside();
+      this.view.begin(asked, inputs.studio.paper.widthMm / inputs.studio.paper.heightMm);
+    },
     extend: ({ asked }) => this.view.extend(asked),
     putAside: () => this.view.putAside(),
-    again: (_, batches) => this.view.hangAgain(batches),
+    again: () => this.view.hangAgain(),
     batch: (batch) => this.view.add(batch),
     pinned: (batch) => this.view.addPins(batch),
     changed: () => this.runChanged(),

@@ -32,7 +32,7 @@ export interface WallTile {
   small: SmallPicture;
   /** What the print is like; MEASURES of the engine's explore module names them. */
   measures: VariantMeasures;
-  /** What it looks like, as text, by which a later run knows what was seen. */
+  /** What it looks like, as text, by which a later run knows what was seen; '' after the first MOST_SEEN_PRINTS. */
   look: string;
 }
 

@@ -15,6 +15,8 @@ export interface RemoteHelper {
 const BLOCK = 8;
 /** Blocks that a helper has before it at most. */
 const AHEAD = 2;
+/** Candidates drawn ahead at most by the search itself while it would wait. */
+const MOST_LENT = 24;
 /** More would wait for the one search that they help. */
 const MOST_HELPERS = 6;
 
@@ -83,6 +85,17 @@ export class WallHelpers {
     }
     for (let candidate = Math.max(next, this.taken + 1); candidate < Math.min(next + draws, this.asked); candidate++)
       if (!this.drawn.has(candidate)) return false;
+    return true;
+  }
+
+  /**
+   * Has the search draw a candidate that no helper was asked for yet, in the place of waiting.
+   * @returns false when enough are drawn ahead
+   */
+  lend(draw: (candidate: number) => FirstDraw | null): boolean {
+    if (!this.any || this.drawn.size >= MOST_LENT) return false;
+    const candidate = this.asked++;
+    this.drawn.set(candidate, draw(candidate));
     return true;
   }
 

@@ -3,6 +3,7 @@ import { defined, entryAt } from '../../engine/base/at.ts';
 import { createDerivedExplorer } from '../../engine/explore/derived/derived-explorer.ts';
 import { descriptorText } from '../../engine/explore/look/descriptor.ts';
 import { createExplorer } from '../../engine/explore/search/explorer.ts';
+import { MOST_SEEN_PRINTS } from '../../engine/explore/search/seen.ts';
 import type { Variant } from '../../engine/explore/types.ts';
 import type { Job, Keyed } from '../api/request.ts';
 import type { WallBatch, WallEnd, WallRequest } from '../api/wall-api.ts';
@@ -16,7 +17,7 @@ const MOST_DRAWS = 8;
 const LONG_MS = 40;
 /** Prints are handed over so often, ms: each batch costs the page a frame. Of a large wall, the later ones mostly hang out of view. */
 const BATCH_MS = 80;
-const LATER_BATCH_MS = 250;
+const LATER_BATCH_MS = 400;
 const FIRST_PRINTS = 200;
 
 /** Steps whose prints wait to be painted at most. */
@@ -122,7 +123,7 @@ class WallJob {
     let draws = MOST_DRAWS;
     while (!explorer.done || this.waiting.length > 0) {
       if (this.mustWait(draws)) {
-        await new Promise((done) => setTimeout(done, WAIT_MS));
+        if (!this.lend()) await new Promise((done) => setTimeout(done, WAIT_MS));
         yield [];
         continue;
       }
@@ -133,6 +134,13 @@ class WallJob {
       if (took > LONG_MS) draws = Math.max(1, draws >> 1);
       else if (took < LONG_MS / 3) draws = Math.min(MOST_DRAWS, draws * 2);
     }
+  }
+
+  /** Draws ahead of itself, where it waits for nothing but draws. */
+  private lend(): boolean {
+    const { fromBase } = this;
+    if (fromBase === null || fromBase.next === null || fromBase.done || this.waiting.length > MOST_WAITING) return false;
+    return this.helpers.lend((candidate) => fromBase.firstDraw(candidate));
   }
 
   private mustWait(draws: number): boolean {
@@ -158,7 +166,8 @@ class WallJob {
     for (; waiting[0]?.tiles != null; waiting.shift()) {
       const { variants, tiles } = waiting[0];
       variants.forEach((variant, i) => {
-        const look = this.explorer.lookOf(variant.index);
+        // Of a later print nobody asks.
+        const look = variant.index < MOST_SEEN_PRINTS ? this.explorer.lookOf(variant.index) : null;
         this.batches.add(variant, entryAt(tiles, i), look === null ? '' : descriptorText(look));
       });
     }

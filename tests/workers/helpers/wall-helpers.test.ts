@@ -60,4 +60,23 @@ describe('WallHelpers', () => {
     expect(helpers.first(3)).toBeUndefined();
     expect(helpers.first(5)).toEqual({ candidate: 5 });
   });
+
+  it('should take what the search draws while it would wait, of candidates that no helper has', async () => {
+    const { helpers, asked, answer } = await begun();
+    expect(helpers.ahead(0, 2)).toBe(false);
+    expect(asked).toEqual([0, 8]);
+    const lent: number[] = [];
+    const draw = (candidate: number): never => {
+      lent.push(candidate);
+      return drawOf(candidate);
+    };
+    while (helpers.lend(draw));
+    expect(lent[0]).toBe(16);
+    expect(lent).toEqual(Array.from(lent, (_, i) => 16 + i));
+    await answer();
+    for (const candidate of [0, 7, 15, ...lent]) expect(helpers.first(candidate)).toEqual({ candidate });
+    // What comes next is asked for behind what was lent.
+    helpers.ahead(16 + lent.length, 1);
+    expect(asked.at(-1)).toBeGreaterThanOrEqual(16 + lent.length);
+  });
 });

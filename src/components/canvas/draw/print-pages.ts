@@ -50,11 +50,18 @@ class WallGrids {
   }
 }
 
+/** What was put aside of a wall, to hang again. */
+export interface PagesAside {
+  grids: WallGrids | null;
+  colours: ColourPages;
+  prints: Map<number, PrintPlaces>;
+}
+
 /** What the prints of a wall are drawn from, in pages as the graphics card takes them. */
 export class PrintPages {
   private grids: WallGrids | null = null;
   private colours = new ColourPages();
-  private readonly prints = new Map<number, PrintPlaces>();
+  private prints = new Map<number, PrintPlaces>();
 
   /** Rows of the maps, 0 before any came. */
   get mapRows(): number {
@@ -102,10 +109,27 @@ export class PrintPages {
 
   /** Forgets all prints and what they were drawn from. */
   clear(): void {
-    this.prints.clear();
-    this.grids?.destroy();
-    this.grids = null;
-    this.colours.destroy();
-    this.colours = new ColourPages();
+    dropAside(this.putAside());
   }
+
+  /** Takes all prints down, and gives what they were drawn from: it goes to `hangAgain` or `dropAside`. */
+  putAside(): PagesAside {
+    const { grids, colours, prints } = this;
+    this.grids = null;
+    this.colours = new ColourPages();
+    this.prints = new Map();
+    return { grids, colours, prints };
+  }
+
+  /** Hangs prints that were put aside in the place of all others. */
+  hangAgain(aside: PagesAside): void {
+    this.clear();
+    Object.assign(this, aside);
+  }
+}
+
+/** Forgets what was put aside. */
+export function dropAside({ grids, colours }: PagesAside): void {
+  grids?.destroy();
+  colours.destroy();
 }

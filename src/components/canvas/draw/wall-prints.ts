@@ -5,7 +5,7 @@ import type { WallPace } from '../camera/wall-pace.ts';
 import { nextTask } from './next-task.ts';
 import { PlainDrawing } from './plain-drawing.ts';
 import type { PrintDrawing, WallFrame } from './print-drawing.ts';
-import { PrintPages } from './print-pages.ts';
+import { type PagesAside, PrintPages } from './print-pages.ts';
 import type { Screen } from './wall-cache.ts';
 import type { Rgba } from './wall-shader.ts';
 
@@ -60,6 +60,18 @@ export class WallPrints {
   clear(): void {
     this.drawing.clear();
     this.pages.clear();
+  }
+
+  /** Takes all prints down, so that they can hang again. */
+  putAside(): PagesAside {
+    this.drawing.clear();
+    return this.pages.putAside();
+  }
+
+  /** Hangs prints that were put aside in the place of all others. */
+  hangAgain(aside: PagesAside): void {
+    this.drawing.clear();
+    this.pages.hangAgain(aside);
   }
 
   /** Says that prints are to be gathered and drawn anew with the next frame. */

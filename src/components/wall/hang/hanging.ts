@@ -42,7 +42,7 @@ export class Hanging {
   ranges: Ranges = new Map();
   /** Prints that stay first and are shown whatever the filter says. */
   pinned: ReadonlySet<number> = new Set();
-  readonly facts = new PrintFacts();
+  facts = new PrintFacts();
   /** Where prints hang alike side by side, by the first of them. */
   private readonly likeness = new WeakMap<Variant, Float32Array>();
   readonly taste = new TasteHang();
@@ -53,6 +53,14 @@ export class Hanging {
     this.facts.clear();
     this.pinned = new Set();
     this.stop();
+  }
+
+  /** Forgets the prints as `clear`, and gives what was known of them. */
+  putAside(): PrintFacts {
+    const { facts } = this;
+    this.facts = new PrintFacts();
+    this.clear();
+    return facts;
   }
 
   stop(): void {

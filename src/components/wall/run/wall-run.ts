@@ -28,7 +28,7 @@ export interface RunListener {
   /** The prints that hang give way to others that come from them, and may hang again as they do now. */
   putAside(): void;
   /** A wall that was put aside hangs again, at once. */
-  again(search: WallSearch, batches: readonly WallBatch[]): void;
+  again(): void;
   /** Prints that do not hang yet. */
   batch(batch: WallBatch): void;
   /** Pinned prints of other walls hang after the wall's own. */
@@ -42,7 +42,6 @@ interface WholeWall {
   search: WallSearch;
   variants: Variant[];
   shown: SeenPrint[];
-  batches: WallBatch[];
 }
 
 /**
@@ -65,8 +64,6 @@ export class WallRun {
   private own = 0;
   /** True while pinned prints are drawn. */
   private pinning = false;
-  /** What came for the prints that hang. */
-  private batches: WallBatch[] = [];
   /** The wall from the base stack, while prints from its prints hang. */
   private aside: WholeWall | null = null;
 
@@ -165,12 +162,11 @@ export class WallRun {
     this.variants = stay ?? [];
     this.own = this.variants.length;
     if (stay !== null) return this.listener.extend(search);
-    this.batches = [];
     this.listener.begin(search);
   }
 
   private layAside(search: WallSearch): void {
-    this.aside = { search, variants: this.variants.slice(0, this.own), shown: this.shown, batches: this.batches };
+    this.aside = { search, variants: this.variants.slice(0, this.own), shown: this.shown };
     this.listener.putAside();
   }
 
@@ -183,10 +179,10 @@ export class WallRun {
     if (aside === null) return false;
     this.work.stop();
     this.aside = null;
-    const { search, variants, shown, batches } = aside;
+    const { search, variants, shown } = aside;
     if (search.state === 'running') search.state = 'stopped';
-    Object.assign(this, { search, hung: search, variants, own: variants.length, shown, batches });
-    this.listener.again(search, batches);
+    Object.assign(this, { search, hung: search, variants, own: variants.length, shown });
+    this.listener.again();
     this.listener.changed();
     return true;
   }
@@ -210,9 +206,7 @@ export class WallRun {
     }
     this.own = variants.length;
     search.found = batch.found;
-    const hangs = { ...batch, tiles: fresh };
-    this.batches.push(hangs);
-    this.listener.batch(hangs);
+    this.listener.batch({ ...batch, tiles: fresh });
     this.listener.changed();
   }
 
@@ -263,7 +257,6 @@ export class WallRun {
     this.hung = null;
     this.variants = [];
     this.own = 0;
-    this.batches = [];
     this.aside = null;
   }
 

@@ -35,7 +35,7 @@ export class CloseUps {
     const { scene } = this;
     if (scene.mapRows === 0 || scene.printPx < scene.mapRows * 0.55) {
       this.drawing.stop();
-      scene.forgetCloseUps();
+      scene.drawing.forgetCloseUps();
       return;
     }
     this.timer = setTimeout(() => this.draw(studio, relative, variantOf), QUIET_MS);
@@ -50,11 +50,11 @@ export class CloseUps {
     const { scene } = this;
     const visible = scene.visible();
     if (visible.length > MOST_PRINTS) return;
-    scene.forgetCloseUps(new Set(visible));
+    scene.drawing.forgetCloseUps(new Set(visible));
     const finer = scene.printPx < FINER_UNDER_PX ? 2 : 1;
     const heightPx = Math.min(MOST_PX, Math.round(scene.printPx * finer));
     const wanted = visible.flatMap((index) => {
-      const had = scene.closeUpPx(index);
+      const had = scene.drawing.closeUpPx(index);
       const pulls = variantOf(index)?.pulls;
       return pulls === undefined || (had >= heightPx * 0.9 && had <= heightPx * 1.6) ? [] : [{ index, pulls }];
     });

@@ -7,9 +7,11 @@ import type { Studio } from '../../../engine/studio/studio.ts';
 import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { Stand } from '../../canvas/camera/steering.ts';
+import { dropAside, type PagesAside } from '../../canvas/draw/print-pages.ts';
 import { say } from '../../words/en/wall/surface.ts';
 import { GuestPrints } from '../hang/guest-prints.ts';
 import { Hanging } from '../hang/hanging.ts';
+import type { PrintFacts } from '../print/print-facts.ts';
 import { SceneHolder } from './scene-holder.ts';
 import type { WallSurface } from './wall-surface.ts';
 
@@ -20,6 +22,9 @@ interface Stood {
   selected: ReadonlySet<number>;
   focused: number;
   stand: Stand | null;
+  facts: PrintFacts;
+  /** What its prints are drawn from; null until the canvas stands. */
+  pages: PagesAside | null;
 }
 
 /** The prints that hang, and how: what comes for them, what is selected of them, which is in focus. */
@@ -71,6 +76,11 @@ export abstract class HungWall extends LitElement {
 
   /** Takes the prints down and makes room for others. */
   begin(places: number, aspect: number): void {
+    this.takeDown(places, aspect);
+    this.holder.with((scene) => scene.begin(places, aspect));
+  }
+
+  private takeDown(places: number, aspect: number): void {
     this.surface.forgetPrints();
     this.places = places;
     this.aspect = aspect;
@@ -79,7 +89,6 @@ export abstract class HungWall extends LitElement {
     this.selected = new Set();
     // Its number means another print from here on.
     this.focused = -1;
-    this.holder.with((scene) => scene.begin(places, aspect));
   }
 
   /** Makes room for more prints; those that hang stay. */
@@ -96,15 +105,31 @@ export abstract class HungWall extends LitElement {
     const own = this.guests.own(this.variants.length);
     const stays = new Set([...selected].filter((index) => index < own));
     const stand = this.holder.scene?.steering.stand ?? null;
-    this.aside = { places, aspect, selected: stays, focused: focused < own ? focused : -1, stand };
+    this.guests.forget();
+    this.dropAside();
+    const facts = this.hanging.putAside();
+    const aside: Stood = { places, aspect, selected: stays, focused: focused < own ? focused : -1, stand, facts, pages: null };
+    this.holder.with((scene) => {
+      aside.pages = scene.drawing.putAside();
+    });
+    this.aside = aside;
+  }
+
+  /** Forgets the wall that was put aside. */
+  dropAside(): void {
+    const { aside } = this;
+    this.aside = null;
+    if (aside !== null) this.holder.with(() => aside.pages !== null && dropAside(aside.pages));
   }
 
   /** Hangs the wall that was put aside as it hung: its prints, what was selected, and where one stood. */
-  hangAgain(batches: readonly WallBatch[]): void {
+  hangAgain(): void {
     const { aside } = this;
     if (aside === null) return;
-    this.begin(aside.places, aside.aspect);
-    for (const batch of batches) this.add(batch);
+    const { places, aspect } = aside;
+    this.takeDown(places, aspect);
+    this.hanging.facts = aside.facts;
+    this.holder.with((scene) => scene.begin(places, aspect, aside.pages ?? undefined));
     this.selected = aside.selected;
     this.focused = aside.focused;
     this.standing = aside.stand;
@@ -114,6 +139,7 @@ export abstract class HungWall extends LitElement {
 
   /** Takes the prints down and leaves the wall bare. */
   clear(): void {
+    this.dropAside();
     this.begin(0, 1);
   }
 

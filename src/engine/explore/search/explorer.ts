@@ -6,7 +6,7 @@ import { rearranged } from '../places/asked.ts';
 import { checkExplore } from '../settings/check.ts';
 import type { ExploreInput, Variant } from '../types.ts';
 import { Finder } from './finder.ts';
-import type { FirstDraw } from './first-draw.ts';
+import { firstDraw, type FirstDraw } from './first-draw.ts';
 import { isNext, type OrderRange, orderRange } from './order-range.ts';
 import { Spread } from './spread.ts';
 
@@ -50,6 +50,8 @@ export interface Explorer {
 export interface WallExplorer extends Explorer {
   /** The candidate that is drawn next; null when all are listed and none is drawn. */
   readonly next: number | null;
+  /** The first attempt at a candidate, as FirstDraws gives it, whenever it is asked for. */
+  firstDraw(candidate: number): FirstDraw | null;
 }
 
 /**
@@ -180,6 +182,10 @@ class WallSearch implements WallExplorer {
     this.pool.offer(variant, at.at);
     this.candidates++;
     this.attempt = 0;
+  }
+
+  firstDraw(candidate: number): FirstDraw | null {
+    return firstDraw(this.finder, this.describer, candidate);
   }
 
   private drawn(): { variant: Variant | null; look?: Look } {

@@ -25,7 +25,12 @@ export class FirstDraws {
 
   /** @returns null when the attempt came to nothing */
   of(candidate: number): FirstDraw | null {
-    const variant = this.finder.draw(candidate, 0);
-    return variant === null ? null : { variant, look: this.describer.look(variant.pulls) };
+    return firstDraw(this.finder, this.describer, candidate);
   }
+}
+
+/** The same by a finder and a describer of one input. */
+export function firstDraw(finder: Finder, describer: Describer, candidate: number): FirstDraw | null {
+  const variant = finder.draw(candidate, 0);
+  return variant === null ? null : { variant, look: describer.look(variant.pulls) };
 }

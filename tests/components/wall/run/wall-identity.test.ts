@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it, vi } from 'vitest';
-import { PrintPages } from '../../../../src/components/canvas/draw/print-pages.ts';
+import { type PagesAside, PrintPages } from '../../../../src/components/canvas/draw/print-pages.ts';
 import type { TexelPage } from '../../../../src/components/canvas/draw/texel-page.ts';
 import { derivedAsk } from '../../../../src/components/wall/run/derived-ask.ts';
 import { type RunListener, type WallEngine, WallRun } from '../../../../src/components/wall/run/wall-run.ts';
-import type { WallAsk, WallInputs, WallSearch } from '../../../../src/components/wall/run/wall-search.ts';
+import type { WallAsk, WallInputs } from '../../../../src/components/wall/run/wall-search.ts';
 import type { Pin } from '../../../../src/engine/recipe/prints/pinned-prints.ts';
 import type { WallBatch, WallTile } from '../../../../src/workers/api/wall-api.ts';
 import type { RemoteHelper } from '../../../../src/workers/helpers/wall-helpers.ts';
@@ -20,23 +20,27 @@ const { drawer, bench, explore } = smallProject();
 /** A wall as the canvas keeps it, without a graphics card. */
 class PageWall implements RunListener {
   readonly pages = new PrintPages();
-  private readonly counts = new Map<number, number>();
+  private counts = new Map<number, number>();
+  private aside: { pages: PagesAside; counts: Map<number, number> } | null = null;
   /** How often the prints came down. */
   begun = 0;
 
   begin(): void {
     this.begun++;
-    this.counts.clear();
+    this.counts = new Map();
     this.pages.clear();
   }
 
   extend(): void {}
 
-  putAside(): void {}
+  putAside(): void {
+    this.aside = { pages: this.pages.putAside(), counts: this.counts };
+  }
 
-  again(_: WallSearch, batches: readonly WallBatch[]): void {
-    this.begin();
-    for (const batch of batches) this.batch(batch);
+  again(): void {
+    this.begun++;
+    this.pages.hangAgain(this.aside!.pages);
+    this.counts = this.aside!.counts;
   }
 
   batch(batch: WallBatch): void {
