@@ -42,6 +42,7 @@ import { Desk } from './desk.ts';
 import type { JobControl } from './job-control.ts';
 import { KnownStudios } from './known-studios.ts';
 import { type Api as ApiOf, seat } from './seat.ts';
+import { SharedNames } from './shared-names.ts';
 
 /** So long without a sign, while something waits, and the worker counts as dead, ms. */
 export const SILENCE_MS = 20_000;
@@ -125,9 +126,14 @@ export class EngineClient {
     return this.run(control, (seat, job, onProgress) => seat.api.lesson({ ...keyed(seat, request), job }, onProgress));
   }
 
-  wall(request: ForStudio<WallRequest>, control: JobControl<WallBatch>): Promise<WallEnd> {
+  wall(request: ForStudio<WallRequest>, { signal, onProgress }: JobControl<WallBatch>): Promise<WallEnd> {
     const cores = navigator.hardwareConcurrency;
-    return this.run(control, (seat, job, onBatch) => seat.api.wall({ cores, ...keyed(seat, request), job }, onBatch));
+    const names = new SharedNames();
+    const take = (batch: WallBatch): void => {
+      for (const { variant } of batch.tiles) names.share(variant.pulls);
+      onProgress?.(batch);
+    };
+    return this.run({ signal, onProgress: take }, (seat, job, onBatch) => seat.api.wall({ cores, ...keyed(seat, request), job }, onBatch));
   }
 
   pinTiles(request: ForStudio<PinRequest>): Promise<WallBatch> {

@@ -1,5 +1,6 @@
 import { Desk } from '../client/desk.ts';
 import { type Api, seat } from '../client/seat.ts';
+import { SharedNames } from '../client/shared-names.ts';
 import { helpersFor, type RemoteHelper } from './wall-helpers.ts';
 
 /** So long without a sign, while something waits, and a helper counts as dead, ms; the search then goes on by itself. */
@@ -27,9 +28,14 @@ function startHelper(): RemoteHelper {
     silenceMs: SILENCE_MS,
     what: 'A helper of the search',
   });
+  const names = new SharedNames();
   return {
     begin: (order) => desk.call((helper) => helper.begin(order)),
-    draw: (from, count) => desk.call((helper) => helper.draw(from, count)),
+    async draw(from, count) {
+      const drawn = await desk.call((helper) => helper.draw(from, count));
+      for (const each of drawn) if (each !== null) names.share(each.variant.pulls);
+      return drawn;
+    },
     paint: (variants) => desk.call((helper) => helper.paint(variants)),
   };
 }

@@ -96,5 +96,5 @@ describe('a wall as one chooses', () => {
     await list.getByText('Nothing yet.').waitFor();
     expect(errors).toEqual([]);
     await context.close();
-  });
+  }, 240_000);
 });
