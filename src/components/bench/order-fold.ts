@@ -10,6 +10,7 @@ import '../ui/kit/fold.ts';
 import type { Fold } from '../ui/kit/fold.ts';
 import { splitEdges } from '../ui/print/graph/order-graph-layout.ts';
 import { say } from '../words/en/bench/room.ts';
+import { keepInPlace } from './keep-in-place.ts';
 
 /** So many pulls are legible on a ring with all its lines; more stand in layers. */
 const RING_TO = 24;
@@ -71,7 +72,9 @@ export class OrderFold extends LitElement {
   }
 
   private graph() {
-    const select = (event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent<string>('pull-select', { detail: event.detail }));
+    // On a narrow page the pull is laid out above: what was tapped stays under the finger.
+    const select = ({ detail }: CustomEvent<string>): void =>
+      void keepInPlace(this, () => this.dispatchEvent(new CustomEvent<string>('pull-select', { detail })));
     const edges = this.edges ?? [];
     return this.pulls.length > RING_TO
       ? html`<ps-layer-graph class="graph" .pulls=${this.pulls} .drawer=${this.drawer} .edges=${edges} .minDeltaE=${this.minDeltaE} .selected=${this.selected} @pull-select=${select}></ps-layer-graph>`
