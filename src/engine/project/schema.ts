@@ -1,9 +1,18 @@
 import { z } from 'zod';
-import { FRAME_SIDE_MM, LESSON_PULLS, LONGEST_NAME, LONGEST_SEED, MOST_ENTRIES, MOST_PULLS, MOST_SHEETS } from '../base/limits.ts';
+import {
+  FRAME_SIDE_MM,
+  LESSON_PULLS,
+  LONGEST_NAME,
+  LONGEST_SEED,
+  MOST_ENTRIES,
+  MOST_PULLS,
+  MOST_SHEETS,
+  PAPER_SIDE_MM,
+} from '../base/limits.ts';
 import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/search/seen.ts';
 import { tasteSchema } from '../explore/taste/taste-schema.ts';
 import { editionSchema } from '../log/edition/edition-schema.ts';
-import { MOST_SPREAD_MM, OVERLAP_MM } from '../output/film/film-limits.ts';
+import { JOINT_MM, MOST_KEPT_CUTS, MOST_SECTIONS, MOST_SPREAD_MM, OVERLAP_MM } from '../output/film/film-limits.ts';
 import {
   inkSchema,
   labSchema,
@@ -91,6 +100,16 @@ const framesSchema = z.object({
   inside: z.record(id, z.object({ widthMm: insideMm, heightMm: insideMm })).optional(),
 });
 
+const cutPlaces = z.array(z.number().min(0).max(PAPER_SIDE_MM.most)).max(MOST_SECTIONS);
+const paperSide = z.number().min(PAPER_SIDE_MM.least).max(PAPER_SIDE_MM.most);
+const cutsSchema = z.object({
+  widthMm: paperSide,
+  heightMm: paperSide,
+  acrossMm: cutPlaces,
+  downMm: cutPlaces,
+  overlapMm: z.number().min(JOINT_MM.least).max(JOINT_MM.most),
+});
+
 /** How films are made; also what a command may set. */
 export const filmsSchema = z.object({
   side: z.enum(['paper', 'squeegee']),
@@ -101,6 +120,7 @@ export const filmsSchema = z.object({
   as: z.enum(['pdf', 'pdfs', 'svgs']),
   paper: z.enum(['whole', 'A4', 'A3', 'Letter', 'Tabloid']),
   overlapMm: z.number().min(OVERLAP_MM.least).max(OVERLAP_MM.most),
+  cuts: z.array(cutsSchema).max(MOST_KEPT_CUTS).optional(),
 });
 
 const originSchema = z.object({

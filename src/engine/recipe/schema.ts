@@ -34,6 +34,9 @@ import { say } from '../words/en/recipe/recipe.ts';
 import { MOST_GENERATIONS, type PrintLineage } from './lineage.ts';
 import { MOST_LABELS, MOST_SIGNS_OF_LABEL } from './types.ts';
 
+/** Its own two, and those of a whole that was a section itself. */
+const MOST_JOINTS = 4;
+
 /** A finite number within limits. */
 function numberIn({ least, most }: Limits): z.ZodNumber {
   return z.number().min(least).max(most);
@@ -200,6 +203,8 @@ function lineageOf(generations: number): z.ZodType<PrintLineage> {
   });
 }
 
+const joints = z.array(z.number().min(0).max(PAPER_SIDE_MM.most)).max(MOST_JOINTS);
+
 /** A recipe of the present version. */
 export const recipeSchema = z.object({
   format: z.literal('pullstack-recipe'),
@@ -213,6 +218,7 @@ export const recipeSchema = z.object({
   parent: id.optional(),
   lineage: lineageSchema.optional(),
   paper: paperSchema,
+  joints: z.object({ acrossMm: joints, downMm: joints }).optional(),
   strokeGain: strokeGainSchema,
   ...printingShape,
   shapes: z.array(shapeSchema).max(MOST_ENTRIES),

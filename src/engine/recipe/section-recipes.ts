@@ -35,22 +35,39 @@ interface Lay {
   base: ScreenOffset;
 }
 
+interface LaidPull extends Move {
+  pull: Pull;
+  lay: Lay;
+}
+
 /** The lays of a recipe in the order in which they are first pulled, and for each pull which it is of and how it lies. */
 interface Laid {
   lays: Lay[];
-  pulls: (Move & { pull: Pull; lay: Lay })[];
+  pulls: LaidPull[];
+}
+
+/** A section, of how many, and what of the whole its stencils are cut from. */
+interface Cutting {
+  section: Section;
+  of: number;
+  overlapMm: number;
+  laid: Laid;
+  drawn: ReadonlyMap<Lay, Float64Array[]>;
+  id: string;
 }
 
 /**
  * A print cut along lines: each section a print of its own, on its own sheet and with stencils of its own, so
- * that it has its own films, set-ups and pull order. Laid edge on edge the sections show what the whole shows.
+ * that it has its own films, set-ups and pull order. Laid edge on edge, or joint on joint where they overlap, the
+ * sections show what the whole shows.
  * A pull that prints nothing on a section is not in it, and a section that nothing prints on is left out.
  * A turn is about the middle of the whole sheet, so turned stencils are drawn as they lie.
  * @param idOf gives the id of a section's recipe
+ * @yields the share that is done, 0–1
  * @throws EngineError as `sectionsOf`, 'section.long' for a strip that no recipe can have, 'section.one' without a cut,
  *   'geometry.too-much-work'
  */
-export function sectionRecipes(recipe: Recipe, cuts: SheetCuts, idOf: (section: number) => string): Recipe[] {
+export function* sectionRecipes(recipe: Recipe, cuts: SheetCuts, idOf: (section: number) => string): Generator<number, Recipe[]> {
   const sections = sectionsOf(recipe.paper, cuts);
   if (sections.length === 1) {
     throw new EngineError('section.one', say.withoutCutPrintIs);
@@ -63,10 +80,23 @@ export function sectionRecipes(recipe: Recipe, cuts: SheetCuts, idOf: (section: 
     );
   }
   const laid = laysOf(recipe);
-  const drawn = new Map(laid.lays.map((lay) => [lay, drawnOn(lay, recipe)]));
-  return sections.flatMap(
-    (section) => sectionRecipe(recipe, { section, of: sections.length, laid, drawn, id: idOf(section.number) }) ?? [],
-  );
+  const drawn = new Map<Lay, Float64Array[]>();
+  const steps = laid.pulls.length + laid.lays.length;
+  const all = laid.lays.length + sections.length * steps;
+  for (const lay of laid.lays) {
+    drawn.set(lay, drawnOn(lay, recipe));
+    yield drawn.size / all;
+  }
+  const found: Recipe[] = [];
+  for (const [i, section] of sections.entries()) {
+    let done = laid.lays.length + i * steps;
+    const { overlapMm = 0 } = cuts;
+    const cutting = sectionRecipe(recipe, { section, of: sections.length, overlapMm, laid, drawn, id: idOf(section.number) });
+    let step = cutting.next();
+    for (; step.done !== true; step = cutting.next()) yield ++done / all;
+    if (step.value !== null) found.push(step.value);
+  }
+  return found;
 }
 
 function laysOf({ pulls, screens }: Recipe): Laid {
@@ -95,40 +125,49 @@ function drawnOn({ screen, base }: Lay, { shapes, paper }: Recipe): Float64Array
   return normalise(screenOutline(screenRings(screen, shapes), base, paper));
 }
 
-function sectionRecipe(
-  recipe: Recipe,
-  { section, of, laid, drawn, id }: { section: Section; of: number; laid: Laid; drawn: ReadonlyMap<Lay, Float64Array[]>; id: string },
-): Recipe | null {
-  const printed = laid.pulls.filter(({ lay, ...move }) => prints(drawn.get(lay) ?? [], movedBack(section.box, move)));
+/** The recipe of a section, null where nothing prints; a step for each pull that is looked at and each stencil that is cut. */
+function* sectionRecipe(recipe: Recipe, cutting: Cutting): Generator<void, Recipe | null> {
+  const { section, laid, drawn } = cutting;
+  const printed: LaidPull[] = [];
+  for (const each of laid.pulls) {
+    if (prints(drawn.get(each.lay) ?? [], movedBack(section.box, each))) printed.push(each);
+    yield;
+  }
+  if (printed.length === 0) return null;
   const stencils = new Map<Lay, { screen: Screen; shape: Shape }>();
-  let free = Math.max(...recipe.screens.map(({ number }) => number)) + 1;
   for (const lay of new Set(printed.map((each) => each.lay))) {
     const moves = printed.filter((each) => each.lay === lay);
     const shape = cutShape(drawn.get(lay) ?? [], moves, recipe, section);
-    const again = [...stencils.keys()].some(({ screen }) => screen === lay.screen);
-    stencils.set(lay, stencilOf(lay, { shape, number: again ? free++ : lay.screen.number, at: stencils.size + 1, section }));
+    stencils.set(lay, stencilOf(lay, { shape, at: stencils.size + 1, cutting }));
+    yield;
   }
   const pulls = printed.map(({ pull, lay, dxMm, dyMm }): Pull => {
     const { screen } = defined(stencils.get(lay));
     return { ...pull, screen: screen.id, dxMm, dyMm, turnDeg: 0 };
   });
-  if (pulls.length === 0) return null;
+  return { ...headOf(recipe, cutting, pulls), pulls, ...stencilsOf([...stencils.values()]) };
+}
+
+function stencilsOf(all: readonly { screen: Screen; shape: Shape }[]): Pick<Recipe, 'shapes' | 'screens'> {
+  return { shapes: all.map(({ shape }) => shape), screens: all.map(({ screen }) => screen) };
+}
+
+/** All of a section's recipe but its stack and stencils. */
+function headOf(recipe: Recipe, { section, of, overlapMm, id }: Cutting, pulls: readonly Pull[]): Omit<Recipe, 'shapes' | 'screens'> {
   const inked = new Set(pulls.map(({ ink }) => ink));
   const weighed = new Set(recipe.inks.flatMap((ink) => (inked.has(ink.id) ? (ink.mix ?? []).map((part) => part.ink) : [])));
-  const { lineage: _, ...rest } = recipe;
+  const { lineage: _, joints: __, ...rest } = recipe;
   return {
     ...rest,
     id,
     title: cutText(say.sectionOf(recipe.title, section.number, of), LONGEST_NAME),
-    note: cutText([placeWords(section, recipe), recipe.note].filter((part) => part !== '').join('\n'), LONGEST_NOTE),
+    note: cutText([placeWords(section, recipe, overlapMm), recipe.note].filter((part) => part !== '').join('\n'), LONGEST_NOTE),
     seed: '',
     index: -1,
     parent: recipe.id,
     paper: sectionPaper(recipe.paper, section.box),
-    shapes: [...stencils.values()].map(({ shape }) => shape),
-    screens: [...stencils.values()].map(({ screen }) => screen),
+    ...jointsOf(section, overlapMm, recipe.joints),
     inks: recipe.inks.filter((ink) => inked.has(ink.id) || weighed.has(ink.id)),
-    pulls,
   };
 }
 
@@ -170,19 +209,29 @@ function cutShape(rings: Float64Array[], moves: readonly Move[], { paper }: Reci
   };
 }
 
+/** Where a section is trimmed: at its own joints, and at those of a whole that was itself a section. */
+function jointsOf({ box, joints }: Section, overlapMm: number, whole: Recipe['joints']): Pick<Recipe, 'joints'> {
+  const inside = (all: readonly number[], from: number, side: number): number[] =>
+    all.map((mm) => mm - from).filter((mm) => mm > 0 && mm < side);
+  const acrossMm = [...joints.acrossMm, ...inside(whole?.acrossMm ?? [], box.xMm, box.widthMm)];
+  const downMm = [...joints.downMm, ...inside(whole?.downMm ?? [], box.yMm, box.heightMm)];
+  return overlapMm === 0 && whole === undefined ? {} : { joints: { acrossMm, downMm } };
+}
+
 function stencilOf(
-  { screen, base }: Lay,
-  { shape, number, at, section }: { shape: Omit<Shape, 'id' | 'name'>; number: number; at: number; section: Section },
+  lay: Lay,
+  { shape, at, cutting: { section, of, laid } }: { shape: Omit<Shape, 'id' | 'name'>; at: number; cutting: Cutting },
 ): { screen: Screen; shape: Shape } {
+  const { screen } = lay;
   const id = `section-${section.number}-stencil-${at}`;
   const { xMm, yMm, widthMm, heightMm } = shapeBounds(shape.rings);
-  const turned = base.turnDeg === 0 ? '' : say.turned(roundTo(base.turnDeg, 1));
-  const name = cutText(say.section(screen.name, turned, section.number), LONGEST_NAME);
+  // With the number of the whole's screen it says which of them this is a part of.
+  const name = cutText(say.sectionOf([screen.name, ...layWords(lay, laid)].join(', '), section.number, of), LONGEST_NAME);
   return {
     shape: { id, name, ...shape },
     screen: {
       id,
-      number,
+      number: screen.number,
       name,
       placed: [{ shape: id, xMm: xMm + widthMm / 2, yMm: yMm + heightMm / 2, turnDeg: 0, scale: 1 }],
       mesh: screen.mesh,
@@ -190,10 +239,20 @@ function stencilOf(
   };
 }
 
-function placeWords({ box, words }: Section, { title }: Recipe): string {
+/** That a stencil is turned, and, among several turned alike, how far it was moved. */
+function layWords({ screen, base }: Lay, { lays }: Laid): string[] {
+  const { dxMm, dyMm, turnDeg } = base;
+  const alike = lays.filter((other) => other.screen === screen && other.base.turnDeg === turnDeg);
+  const turned = turnDeg === 0 ? [] : [say.turned(roundTo(turnDeg, 1))];
+  if (alike.length < 2 || (dxMm === 0 && dyMm === 0)) return turned;
+  return [...turned, say.moved(roundTo(dxMm, 1), roundTo(dyMm, 1))];
+}
+
+function placeWords({ box, words }: Section, { title }: Recipe, overlapMm: number): string {
   const [x, y] = [roundTo(box.xMm, 1), roundTo(box.yMm, 1)];
   const place = say.toMmFromIts(x, roundTo(box.xMm + box.widthMm, 1), y, roundTo(box.yMm + box.heightMm, 1));
-  return say.cutOf(cutText(title), words, place);
+  const joint = overlapMm === 0 ? '' : ` ${say.sharesWithEachNeighbour(roundTo(overlapMm, 2))}`;
+  return `${say.cutOf(cutText(title), words, place)}${joint}`;
 }
 
 /** The paper of a section; where all of it lies in the margin of the whole, as printable as any. */

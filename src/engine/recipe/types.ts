@@ -1,5 +1,6 @@
 import type { Printing } from '../ink/film/printing.ts';
 import type { Ink, Paper } from '../ink/types.ts';
+import type { Joints } from '../output/film/sections.ts';
 import type { Screen, Shape } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { PrintLineage } from './lineage.ts';
@@ -28,6 +29,8 @@ export interface Recipe extends Printing {
   /** Which prints it was found from on the wall; absent on stacks made by hand and in older recipes. */
   lineage?: PrintLineage | undefined;
   paper: Paper;
+  /** Of a section that overlaps its neighbours: where its sheet is trimmed; absent otherwise. */
+  joints?: Joints | undefined;
   strokeGain: number;
   /** Only those that the pulls use. */
   shapes: Shape[];

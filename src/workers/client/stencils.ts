@@ -1,9 +1,10 @@
 import type { FilmScreen } from '../../engine/output/film/ways.ts';
 import type { PlateAsked, PlatesFound } from '../../engine/output/plate/plates.ts';
 import type { ThinFound } from '../../engine/output/thin/thin-places.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Traced } from '../../engine/shapes/trace/trace.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
-import type { ChangeRequest, StencilApi, ThinRequest, TraceRequest } from '../api/stencil-api.ts';
+import type { ChangeRequest, SectionsRequest, StencilApi, ThinRequest, TraceRequest } from '../api/stencil-api.ts';
 import { runAtDesk } from './desk-job.ts';
 import { Desk } from './desk.ts';
 import type { JobControl } from './job-control.ts';
@@ -40,6 +41,18 @@ export function changeShape(request: ChangeRequest, control: JobControl<number>)
 /** Cuts a shape to pieces along a line away from the page; throws as `findThinPlaces` does, and as `bladePieces`. */
 export function cutAlong(shape: Shape, line: readonly number[], control: JobControl<number>): Promise<Shape[]> {
   return run(control, (api) => api.pieces(shape, line) as Promise<Shape[]>);
+}
+
+/**
+ * Cuts a print into sections away from the page.
+ * @returns null when it was stopped
+ * @throws WorkerEnded when the worker died; what `sectionRecipes` throws
+ */
+export function cutToSections(request: SectionsRequest, control: JobControl<number>): Promise<Recipe[] | null> {
+  return runAtDesk(desk, control, {
+    cancel: (api, job) => api.cancel(job),
+    work: (api, job, onProgress: (share: number) => void) => api.sections({ ...request, job }, onProgress) as Promise<Recipe[] | null>,
+  });
 }
 
 function run<Found>(control: JobControl<number>, work: (api: Api<StencilApi>) => Promise<Found>): Promise<Found> {

@@ -88,6 +88,17 @@ describe('what commands check by hand', () => {
         ).toBe(!filmsSchema.safeParse(films).success);
         tried++;
       }
-    expect(tried).toBeGreaterThan(300);
+    const sheet = { widthMm: 700, heightMm: 500, acrossMm: [350], downMm: [], overlapMm: 6 };
+    const many = (count: number) => Array.from({ length: count }, () => sheet);
+    const places = [100, 101].map((count) => [{ ...sheet, downMm: Array.from({ length: count }, () => 9) }]);
+    for (const cuts of [...mutants([sheet]), many(40), many(41), ...places]) {
+      const films = { ...USUAL_FILMS, cuts };
+      expect(
+        refused(() => apply(project, { kind: 'set-films', films })),
+        String(JSON.stringify(cuts)).slice(0, 80),
+      ).toBe(!filmsSchema.safeParse(films).success);
+      tried++;
+    }
+    expect(tried).toBeGreaterThan(500);
   });
 });

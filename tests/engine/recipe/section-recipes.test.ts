@@ -3,6 +3,7 @@ import { strFromU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { filmsFile } from '../../../src/components/output/films/films-file.ts';
 import { visitFilms } from '../../../src/components/ui/films/film-offers.ts';
+import { atOnce } from '../../../src/engine/base/at-once.ts';
 import { USUAL_FILMS } from '../../../src/engine/output/film/settings.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
 import { readProject } from '../../../src/engine/project/read.ts';
@@ -13,7 +14,9 @@ import { sectionRecipes } from '../../../src/engine/recipe/section-recipes.ts';
 import type { Recipe } from '../../../src/engine/recipe/types.ts';
 import { recipeOf, studioOfRecipe, writeRecipe } from '../../../src/engine/recipe/write.ts';
 import { planVisit, type PressPlan } from '../../../src/engine/visit/visit.ts';
+import { Jobs } from '../../../src/workers/jobs/jobs.ts';
 import { StudioPictures } from '../../../src/workers/jobs/pictures.ts';
+import { runSections } from '../../../src/workers/jobs/section-job.ts';
 import { pageFonts as fonts } from '../../helpers/page-fonts.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';
 
@@ -35,28 +38,43 @@ function whole(): Recipe {
     { id: 'w', title: 'Slack tide', note: 'Keep dry.' },
   );
 }
-const cutAt = (acrossMm: number[], downMm: number[] = []) => sectionRecipes(whole(), { acrossMm, downMm }, (n) => `w-${n}`);
+const cutAt = (acrossMm: number[], downMm: number[] = [], overlapMm = 0) =>
+  atOnce(sectionRecipes(whole(), { acrossMm, downMm, overlapMm }, (n) => `w-${n}`));
 
 describe('sectionRecipes', () => {
-  it('should show, laid edge on edge, what the whole print shows', () => {
+  // Half of an overlap of 20 mm on either side of each cut, by hand.
+  it.each([
+    [0, [220, 280, 190, 210], [undefined, undefined]],
+    [
+      20,
+      [230, 290, 200, 220],
+      [
+        { acrossMm: [220], downMm: [190] },
+        { acrossMm: [10], downMm: [10] },
+      ],
+    ],
+  ])('should show, laid joint on joint, what the whole print shows, sharing %i mm', (overlapMm, [left, right, up, low], joints) => {
     const recipe = whole();
-    const sections = cutAt([220], [190]);
+    const sections = cutAt([220], [190], overlapMm);
     expect(sections.map(({ title, paper }) => [title, paper.widthMm, paper.heightMm])).toEqual([
-      ['Slack tide, section 1 of 4', 220, 190],
-      ['Slack tide, section 2 of 4', 280, 190],
-      ['Slack tide, section 3 of 4', 220, 210],
-      ['Slack tide, section 4 of 4', 280, 210],
+      ['Slack tide, section 1 of 4', left, up],
+      ['Slack tide, section 2 of 4', right, up],
+      ['Slack tide, section 3 of 4', left, low],
+      ['Slack tide, section 4 of 4', right, low],
     ]);
+    expect([sections[0]!.joints, sections[3]!.joints]).toEqual(joints);
+    for (const each of sections) expect(readRecipe(writeRecipe(each), 'x.json')).toEqual({ value: each, problems: [] });
     const draw = (of: Recipe) =>
       new StudioPictures(studioOfRecipe(of)).thumbnail({ pulls: of.pulls, heightPx: of.paper.heightMm, relative: false });
     const all = draw(recipe);
     expect([all.widthPx, all.heightPx]).toEqual([500, 400]);
     expect(new Set(new Uint32Array(all.pixels.buffer, all.pixels.byteOffset, 500 * 400)).size).toBeGreaterThan(6);
+    const [x1, y1] = [500 - right!, 400 - low!];
     for (const [i, [x, y]] of [
       [0, 0],
-      [220, 0],
-      [0, 190],
-      [220, 190],
+      [x1, 0],
+      [0, y1],
+      [x1, y1],
     ].entries()) {
       const part = draw(sections[i]!);
       const row = (of: typeof all, from: number, at: number, count: number) =>
@@ -78,10 +96,10 @@ describe('sectionRecipes', () => {
       [0, 0, 0],
     ]);
     expect(left.screens.map(({ name, number }) => [number, name])).toEqual([
-      [1, 's1, section 1'],
-      [2, 's2, section 1'],
-      [4, 's1, section 1'],
-      [3, 's3, turned 180°, section 1'],
+      [1, 's1, section 1 of 2'],
+      [2, 's2, section 1 of 2'],
+      [1, 's1, moved 150 mm right and 40 mm down, section 1 of 2'],
+      [3, 's3, turned 180°, section 1 of 2'],
     ]);
     expect(right.inks.map(({ id }) => id).sort()).toEqual(['tar', 'weed']);
     expect(left.note).toBe(
@@ -116,7 +134,9 @@ describe('sectionRecipes', () => {
       sections.flatMap(({ screens }) => screens.map(({ name }) => name)).sort(),
     );
     // p4 on the right section, in the eyes of another renderer (resvg): 320 to 450 mm of its 250 to 450, 100 mm high, all of the film's black.
-    const film = films.find(({ screen }) => screen.name === 's1, section 2')!;
+    // Two sections and two places of one screen: its number, told apart by letters.
+    expect(films.map(({ key }) => key)).toEqual(['1', '1 b', '1 c', '2', '3', '3 b']);
+    const film = films.find(({ screen }) => screen.name.startsWith('s1') && screen.name.endsWith('section 2 of 2'))!;
     expect(film.paper).toMatchObject({ widthMm: 180, heightMm: 400 });
     const ways = { ...USUAL_FILMS, title: '', cuts: { acrossMm: [], downMm: [] }, tile: null };
     const { bytes } = await filmsFile({ films: [film], among: films, ways, as: 'svgs', fonts }, () => {});
@@ -128,7 +148,33 @@ describe('sectionRecipes', () => {
     expect(Math.abs(black / pxPerMm ** 2 - 130 * 100)).toBeLessThan(130);
   });
 
+  it('should trim a section that is cut again at the joints of both', () => {
+    const [, right] = cutAt([320], [], 20) as [Recipe, Recipe];
+    expect([right.paper.widthMm, right.joints]).toEqual([190, { acrossMm: [10], downMm: [] }]);
+    const again = atOnce(sectionRecipes(right, { acrossMm: [90], downMm: [], overlapMm: 6 }, (n) => `r-${n}`));
+    expect(again.map(({ joints }) => joints)).toEqual([
+      { acrossMm: [90, 10], downMm: [] },
+      { acrossMm: [3], downMm: [] },
+    ]);
+    expect(again[0]!.note).toContain('It shares 6 mm with each neighbour: trim one of the two at the marks and lay it over the other.');
+  });
+
+  it('should be cut a step at a time, with what is done told, until it is stopped', async () => {
+    const request = { job: 'a', recipe: whole(), cuts: { acrossMm: [220], downMm: [190] }, ids: ['w-1', 'w-2', 'w-3', 'w-4'] };
+    const shares: number[] = [];
+    expect(await runSections(new Jobs(), request, (share) => shares.push(share))).toEqual(cutAt([220], [190]));
+    expect(shares.length).toBeGreaterThan(10);
+    expect(shares).toEqual(shares.toSorted((a, b) => a - b));
+    expect(shares.at(-1)).toBeLessThanOrEqual(1);
+    const jobs = new Jobs();
+    expect(await runSections(jobs, request, () => jobs.cancel('a'))).toBeNull();
+    await expect(runSections(jobs, { ...request, cuts: { acrossMm: [600], downMm: [] } }, () => {})).rejects.toThrow(
+      'does not lie on the sheet',
+    );
+  });
+
   it('should refuse what makes no sections in a sentence', () => {
+    expect(() => cutAt([220], [], 41)).toThrow('Sections cannot overlap by 41 mm; give 0 to 40 mm.');
     expect(() => cutAt([])).toThrow('Without a cut the print is one section; say where to cut it, in mm from its left or top.');
     expect(() => cutAt([600])).toThrow('A cut at 600 mm from the left does not lie on the sheet, which is 500 mm wide; move or drop it.');
   });

@@ -6,7 +6,7 @@ import { say } from '../../words/en/ui/films.ts';
 import type { Option } from '../kit/select.ts';
 import { cutsOf, type TypedCuts } from './cut-fields.ts';
 
-/** All that is asked of films, as it stands in the fields; cuts are of one sheet and not kept with the settings. */
+/** All that is asked of films, as it stands in the fields. */
 export interface FilmChoices extends FilmSettings, TypedCuts {}
 
 export const FILMS_AS: readonly Option<FilmsAs>[] = [

@@ -45,6 +45,7 @@ export function visitFilms({ plan, recipes, screenStates, frameSizes }: MadePlan
         screen,
         shapes: recipe.shapes,
         paper: recipe.paper,
+        joints: recipe.joints,
         state: screenStates?.get(key) ?? ('drawn' as const),
         frame: frameSizes?.get(key) ?? least.get(key),
       };

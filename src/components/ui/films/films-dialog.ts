@@ -3,7 +3,8 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import { MOST_SPREAD_MM } from '../../../engine/output/film/film-limits.ts';
 import { OVERLAP_MM } from '../../../engine/output/film/film-limits.ts';
 import type { OutPage } from '../../../engine/output/film/page.ts';
-import { type FilmPaper, type FilmSettings, USUAL_FILMS } from '../../../engine/output/film/settings.ts';
+import { sectionsOf } from '../../../engine/output/film/sections.ts';
+import { type FilmPaper, type FilmSettings, keptCuts, USUAL_FILMS, withCuts } from '../../../engine/output/film/settings.ts';
 import type { FilmLie } from '../../../engine/output/film/ways.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { FilmsAs, FilmsFile } from '../../output/films/films-file.ts';
@@ -22,15 +23,13 @@ import '../kit/select.ts';
 import type { NumberPick } from '../kit/number-field.ts';
 import { workFailure } from '../work-failure.ts';
 import { Work } from '../work.ts';
-import { cutFields, cutFieldsStyle } from './cut-fields.ts';
+import { cutFields, cutFieldsStyle, cutsOf, NO_CUTS, typedCuts } from './cut-fields.ts';
 import { FILM_PAPERS, FILM_SIDES, type FilmChoices, FILMS_AS, lieSentence, PRINTED_SIDES, waysOf } from './film-choices.ts';
 import type { FilmOffer } from './film-offers.ts';
 import { filmSheet } from './film-sheet.ts';
 import { filmsStyle } from './films-style.ts';
 import { screenTicks } from './screen-ticks.ts';
 
-/** No cuts. */
-const WHOLE = { across: '', down: '' };
 const CUT_WORDS = say.eachSectionOfSheet;
 const TYPES = { pdf: 'application/pdf', svg: 'image/svg+xml', zip: 'application/zip' } as const;
 
@@ -53,7 +52,7 @@ export class Films extends LitElement {
   @property({ attribute: false }) settings: FilmSettings | undefined;
   /** Keeps how films are made. */
   @property({ attribute: false }) keep!: (settings: FilmSettings) => void;
-  @state() private choices: FilmChoices = { ...USUAL_FILMS, ...WHOLE };
+  @state() private choices: FilmChoices = { ...USUAL_FILMS, ...NO_CUTS };
   /** Id of the screen whose film is shown, and which of its pages. */
   @state() private shown = '';
   @state() private page = 0;
@@ -64,9 +63,12 @@ export class Films extends LitElement {
 
   private open(): void {
     this.all = this.offers();
-    this.choices = { ...this.choices, ...this.settings };
     this.ticked = new Set(this.first ?? this.all.map(({ id }) => id));
     this.shown = this.chosen[0]?.id ?? '';
+    const settings = this.settings ?? USUAL_FILMS;
+    const { sheet } = this;
+    const kept = sheet === undefined ? undefined : keptCuts(settings, sheet);
+    this.choices = { ...settings, ...(kept === undefined ? NO_CUTS : typedCuts(kept)) };
     this.making.clear();
     this.dialog.showModal();
     this.look();
@@ -78,9 +80,35 @@ export class Films extends LitElement {
 
   private change(change: Partial<FilmChoices>): void {
     this.choices = { ...this.choices, ...change };
-    const { across: _, down: __, ...settings } = this.choices;
-    if (!('across' in change || 'down' in change)) this.keep(settings);
+    const { across: _, down: __, sharedMm: ___, ...settings } = this.choices;
+    const { cuts } = this;
+    if (!('across' in change || 'down' in change || 'sharedMm' in change)) this.keep(settings);
+    else if (cuts !== null) {
+      const { sheet, ...at } = cuts;
+      const kept = withCuts(settings, sheet, at);
+      this.choices = { ...this.choices, cuts: kept.cuts };
+      this.keep(kept);
+    }
     this.look();
+  }
+
+  /** What the film that is shown prints on. */
+  private get sheet(): FilmOffer['paper'] | undefined {
+    return this.all.find(({ id }) => id === this.shown)?.paper;
+  }
+
+  /** Where that is cut; null where it cannot be cut so. */
+  private get cuts() {
+    const { sheet } = this;
+    if (sheet === undefined) return null;
+    try {
+      const cuts = cutsOf(this.choices);
+      sectionsOf(sheet, cuts);
+      return { sheet, ...cuts };
+    } catch {
+      // Drawing the film says why.
+      return null;
+    }
   }
 
   private tick(ids: ReadonlySet<string>, shown = this.shown): void {

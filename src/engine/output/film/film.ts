@@ -9,7 +9,7 @@ import { screenRings } from '../../shapes/place/placed.ts';
 import { say } from '../../words/en/output/film.ts';
 import { MOST_SPREAD_MM } from './film-limits.ts';
 import { filmLabel, LABEL_ROOM_MM } from './label.ts';
-import { layLines, MARKS_ROOM_MM, registerMarks } from './marks.ts';
+import { layLines, MARKS_ROOM_MM, registerMarks, trimMarks } from './marks.ts';
 import { BAR_MM, boxRing, type Drawn, mirroredDrawn, movedDrawn, type OutPage } from './page.ts';
 import { outerBox, type Section, sectionsOf } from './sections.ts';
 import { tilesOf } from './tiles.ts';
@@ -91,7 +91,7 @@ export function filmPages(film: FilmScreen, ways: FilmWays, reachMm: number): Ou
 function filmPage(
   film: FilmScreen,
   ways: FilmWays,
-  { image, section: { box, words }, reachMm }: { image: Float64Array[]; section: Section; reachMm: number },
+  { image, section: { box, words, joints }, reachMm }: { image: Float64Array[]; section: Section; reachMm: number },
 ): Omit<OutPage, 'name'> {
   const edge = reachMm + MARKS_ROOM_MM;
   const widthMm = Math.max(box.widthMm + 2 * edge, LEAST_PAGE_MM);
@@ -102,11 +102,12 @@ function filmPage(
   const left = (widthMm - box.widthMm) / 2;
   const sheet: Box = { ...box, xMm: left, yMm: edge };
   const lays = ways.lays ? layLines(sheet, reachMm) : { lines: [], texts: [] };
+  const trim = trimMarks(sheet, words === '' ? (film.joints ?? joints) : joints, reachMm);
   const label = filmLabel(film, ways, { section: words, xMm: edge, yMm: edge + box.heightMm + edge, mostMm: widthMm - 2 * edge });
   const drawn: Drawn = {
     filled: [...movedDrawn({ filled: image, lines: [], texts: [] }, left - box.xMm, edge - box.yMm).filled, ...label.filled],
-    lines: [...(ways.registerMarks ? registerMarks(sheet, reachMm) : []), ...lays.lines, ...label.lines],
-    texts: [...lays.texts, ...label.texts],
+    lines: [...(ways.registerMarks ? registerMarks(sheet, reachMm) : []), ...trim.lines, ...lays.lines, ...label.lines],
+    texts: [...trim.texts, ...lays.texts, ...label.texts],
   };
   return { widthMm, heightMm, parts: [{ drawn: readsWrong(ways) ? mirroredDrawn(drawn, widthMm) : drawn }] };
 }

@@ -1,6 +1,7 @@
 import type { Box } from '../../geometry/types.ts';
-import type { PageLine, PageText } from './page.ts';
+import type { Drawn, PageLine, PageText } from './page.ts';
 import { boxRing } from './page.ts';
+import type { Joints } from './sections.ts';
 
 /** How far the middle of a register mark lies beyond the sheet, and how far its arms reach, mm. */
 const MARK_AWAY_MM = 12;
@@ -16,6 +17,10 @@ const CORNER_MM = 6;
 const LAY_LONG_MM = 18;
 const LAY_DEEP_MM = 6;
 const LAY_LINE_MM = 0.3;
+
+/** Longer than the marks of the corners, near which they can stand, mm. */
+const TRIM_MM = 10;
+const TRIM_WORD = { text: 'trim', sizeMm: 2.6, widthMm: 5 };
 
 /** Room that marks and lays take beyond the sheet, mm. */
 export const MARKS_ROOM_MM = 20;
@@ -46,6 +51,34 @@ export function registerMarks({ xMm, yMm, widthMm, heightMm }: Box, reachMm: num
     }),
   );
   return [...places.flatMap(([x, y]) => cross(x, y)), ...corners];
+}
+
+/**
+ * Marks beyond a section's edges that stand at its joints, where it is trimmed to meet its neighbours.
+ * @param reachMm as for `registerMarks`
+ * Trimming marks off the image: common practice, no source.
+ */
+export function trimMarks({ xMm, yMm, widthMm, heightMm }: Box, joints: Joints, reachMm: number): Pick<Drawn, 'lines' | 'texts'> {
+  const near = reachMm + CORNER_AWAY_MM;
+  const [right, bottom] = [xMm + widthMm, yMm + heightMm];
+  const word = (x: number, y: number): PageText => {
+    const { text, sizeMm } = TRIM_WORD;
+    return { text, xMm: x, yMm: y, sizeMm, bold: false, mirrored: false };
+  };
+  const lines: PageLine[] = [];
+  const texts: PageText[] = [];
+  for (const joint of joints.acrossMm) {
+    const x = xMm + joint;
+    lines.push(line([x, yMm - near - TRIM_MM, x, yMm - near]), line([x, bottom + near, x, bottom + near + TRIM_MM]));
+    // On the side of what stays, away from the mark of the corner.
+    texts.push(word(joint < widthMm / 2 ? x + 1 : x - 1 - TRIM_WORD.widthMm, yMm - near - TRIM_MM + TRIM_WORD.sizeMm));
+  }
+  for (const joint of joints.downMm) {
+    const y = yMm + joint;
+    lines.push(line([xMm - near - TRIM_MM, y, xMm - near, y]), line([right + near, y, right + near + TRIM_MM, y]));
+    texts.push(word(xMm - near - TRIM_MM, joint < heightMm / 2 ? y + TRIM_WORD.sizeMm + 0.4 : y - 1));
+  }
+  return { lines, texts };
 }
 
 /** A cross in a ring. */

@@ -1,6 +1,6 @@
 import type { ShapeSource } from '../../shapes/place/placed.ts';
 import type { Screen } from '../../shapes/types.ts';
-import type { SheetCuts } from './sections.ts';
+import type { Joints, SheetCuts } from './sections.ts';
 import type { Tile } from './tiles.ts';
 
 /** A screen that a film positive is to be made of, and the sheet that it prints on. */
@@ -10,6 +10,8 @@ export interface FilmScreen {
   screen: Pick<Screen, 'number' | 'name' | 'placed' | 'mesh'>;
   shapes: ShapeSource;
   paper: { widthMm: number; heightMm: number };
+  /** Where its sheet is trimmed to meet others, when it is itself a section. */
+  joints?: Joints | undefined;
   /** The frame inside, mm: the one that was named, or the least that will do; absent where neither is known. */
   frame?: { widthMm: number; heightMm: number; least?: true } | undefined;
 }

@@ -1,16 +1,16 @@
 import type { Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
-import { MOST_COUNTED } from '../../base/limits.ts';
+import { type Limits, MOST_COUNTED, PAPER_SIDE_MM } from '../../base/limits.ts';
 import { type Frames, withoutFrame } from '../../explore/prepare/frames.ts';
 import type { PrepareBudget } from '../../explore/prepare/prepare.ts';
-import { MOST_SPREAD_MM, OVERLAP_MM } from '../../output/film/film-limits.ts';
-import type { FilmSettings } from '../../output/film/settings.ts';
+import { JOINT_MM, MOST_KEPT_CUTS, MOST_SECTIONS, MOST_SPREAD_MM, OVERLAP_MM } from '../../output/film/film-limits.ts';
+import type { FilmSettings, KeptCuts } from '../../output/film/settings.ts';
 import type { PlacedShape, Screen, Shape } from '../../shapes/types.ts';
 import { say } from '../../words/en/project/commands.ts';
 import { forgetScreen } from '../forget.ts';
 import type { Project } from '../types.ts';
 import { find, refuseInUse, removeById, requireFree, unpin } from './checks.ts';
-import { fields, number as numberIn, oneOf, requireFields } from './fields.ts';
+import { fields, list, number as numberIn, oneOf, optional, requireFields } from './fields.ts';
 import { fieldsChanged, fieldsOf, type RulesOf } from './rule.ts';
 
 /** What can be done to shapes and screens. */
@@ -30,6 +30,9 @@ export type DrawerCommand =
 /** More is taken for a mistake, whatever the currency. */
 const MOST_SPENT = 1e9;
 
+const onSheet: Limits = { least: 0, most: PAPER_SIDE_MM.most };
+const cutPlaces = list(numberIn(onSheet), MOST_SECTIONS);
+
 const FILMS = fields({
   side: oneOf(['paper', 'squeegee']),
   printed: oneOf(['against', 'away']),
@@ -37,8 +40,20 @@ const FILMS = fields({
   registerMarks: oneOf([true, false]),
   lays: oneOf([true, false]),
   as: oneOf(['pdf', 'pdfs', 'svgs']),
-  paper: oneOf(['whole', 'A4', 'A3', say.letter, say.tabloid]),
+  paper: oneOf(['whole', 'A4', 'A3', 'Letter', 'Tabloid']),
   overlapMm: numberIn(OVERLAP_MM),
+  cuts: optional(
+    list(
+      fields({
+        widthMm: numberIn(PAPER_SIDE_MM),
+        heightMm: numberIn(PAPER_SIDE_MM),
+        acrossMm: cutPlaces,
+        downMm: cutPlaces,
+        overlapMm: numberIn(JOINT_MM),
+      }),
+      MOST_KEPT_CUTS,
+    ),
+  ),
 });
 
 /**
@@ -158,8 +173,9 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
     mergeKey: ({ kind, films }, { films: before }) => `${kind}:${fieldsChanged(before, films)}`,
     change(draft, { films }) {
       requireFields({ what: 'films', whose: say.theFilms }, films, FILMS);
-      const { side, printed, spreadMm, registerMarks, lays, as, paper, overlapMm } = films;
+      const { side, printed, spreadMm, registerMarks, lays, as, paper, overlapMm, cuts } = films;
       draft.films = { side, printed, spreadMm, registerMarks, lays, as, paper, overlapMm };
+      if (cuts !== undefined) draft.films.cuts = cuts as Draft<KeptCuts[]>;
     },
   },
   'set-screen-budget': {

@@ -210,6 +210,24 @@ describe('film positives', () => {
     expect(empty.pages).toBe(1);
   });
 
+  it('should widen sections that overlap, and mark off the sheet where they are trimmed', async () => {
+    const cuts = { acrossMm: [30], downMm: [], overlapMm: 10 };
+    const files = unzipSync((await made([film(7, 'Kelp')], { cuts, lays: false }, 'pdfs')).bytes);
+    const page = popplerGrey(files['screen-7-kelp-section-1.pdf']!, COARSE);
+    // 0 to 35 mm of the sheet, in the middle of the page: 15 mm of the frame, less 10 × 10 of its hole.
+    const left = (PAGE_MM - 35) / 2;
+    const image = black(page, [left, SHEET_Y, left + 35.5, SHEET_Y + 40]);
+    expect(Math.abs(image.areaMm2 - 200)).toBeLessThan(0.8);
+    expect(image.leftMm + image.widthMm).toBeCloseTo(left + 35, 1);
+    const trim = (of: Grey, at: number) => black(of, [at - 0.5, SHEET_Y - 11, at + 0.5, SHEET_Y - 3]);
+    expect(trim(page, left + 30).heightMm).toBeCloseTo(8, 0);
+    expect(trim(page, left + 30).leftMm + trim(page, left + 30).widthMm / 2).toBeCloseTo(left + 30, 1);
+    // A print that is itself a section carries its joints; another has none.
+    const own = { ...film(7, 'Kelp'), joints: { acrossMm: [12], downMm: [] } };
+    expect(trim(popplerGrey((await made([own])).bytes, COARSE), SHEET_X + 12).heightMm).toBeCloseTo(8, 0);
+    expect(trim(popplerGrey((await made([film(7, 'Kelp')])).bytes, COARSE), SHEET_X + 12).areaMm2).toBe(0);
+  });
+
   it.each([
     ['film.empty', { placed: [] }, {}, 'There is nothing on screen 7, Kelp; add a shape to it, or leave it out.'],
     [

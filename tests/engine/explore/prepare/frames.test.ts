@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { frameState, isAtHand, withFrame, withInside, withoutFrame } from '../../../../src/engine/explore/prepare/frames.ts';
-import { USUAL_FILMS } from '../../../../src/engine/output/film/settings.ts';
+import { keptCuts, USUAL_FILMS, withCuts } from '../../../../src/engine/output/film/settings.ts';
 import { apply } from '../../../../src/engine/project/apply.ts';
+import { perform, startHistory, undo } from '../../../../src/engine/project/history.ts';
 import { readSections } from '../../../../src/engine/project/read-sections.ts';
 import { readProject } from '../../../../src/engine/project/read.ts';
 import { smallProject } from '../../../helpers/small-project.ts';
@@ -44,6 +45,34 @@ describe('frames', () => {
     expect(() => apply(project, { kind: 'set-films', films: { ...films, spreadMm: 50 } })).toThrow(
       expect.objectContaining({ code: 'command.films' }),
     );
+  });
+
+  it('should keep where a sheet is cut by the size of the sheet, with the project and its file', () => {
+    const [large, small] = [
+      { widthMm: 700, heightMm: 500 },
+      { widthMm: 300, heightMm: 200 },
+    ];
+    const one = withCuts(USUAL_FILMS, large, { acrossMm: [350], downMm: [], overlapMm: 6 });
+    const both = withCuts(one, small, { acrossMm: [], downMm: [90] });
+    const project = smallProject();
+    const said = apply(project, { kind: 'set-films', films: both });
+    const read = readProject(JSON.stringify(said.project), 'p.json').value!.films!;
+    expect([keptCuts(read, large), keptCuts(read, small), keptCuts(read, { widthMm: 500, heightMm: 700 })]).toEqual([
+      { ...large, acrossMm: [350], downMm: [], overlapMm: 6 },
+      { ...small, acrossMm: [], downMm: [90], overlapMm: 0 },
+      undefined,
+    ]);
+    const moved = withCuts(read, large, { acrossMm: [300], downMm: [] });
+    expect([keptCuts(moved, large)?.acrossMm, keptCuts(moved, small)]).toEqual([[300], keptCuts(read, small)]);
+    // No cut is no entry, and without any the settings are as before there were cuts.
+    const none = withCuts(withCuts(read, large, { acrossMm: [], downMm: [] }), small, { acrossMm: [], downMm: [] });
+    expect(none).toEqual(USUAL_FILMS);
+    expect(apply(said.project, { kind: 'set-films', films: none }).project.films).toEqual(USUAL_FILMS);
+    // A cut is undone apart from other settings.
+    const steps = [both, { ...both, spreadMm: 0.1 }, withCuts({ ...both, spreadMm: 0.1 }, large, { acrossMm: [300], downMm: [] })];
+    const history = steps.reduce((so, films) => perform(so, { kind: 'set-films', films }), startHistory(project));
+    expect(undo(history).project.films).toEqual(steps[1]);
+    expect(undo(undo(history)).project.films).toEqual(steps[0]);
   });
 
   it('should be kept with the project and come back from its file, and leave with the screen', () => {

@@ -52,7 +52,7 @@ export const say: typeof english = {
   prints: (changes, title) => `${counted(changes, { one: 'Druck', other: 'Drucke' })}${title}`,
   changesByDeltaEOn: (which, deltaE, deltaE2) => `Ändert ${which}, im Mittel um ΔE ${deltaE}; über den Besuch ΔE ${deltaE2}.`,
   eachSectionBecomesPrint:
-    'Jeder Abschnitt wird hier und in der Truhe ein eigener Druck, auf einem eigenen Bogen, mit eigenen Schablonen: er hat also eigene Filme, Einrichtungen und eine eigene Druckfolge, im selben Besuch wie die anderen oder in einem späteren. Das Ganze bleibt, wie es ist, ohne Bögen. Abschnitte stoßen Kante an Kante.',
+    'Jeder Abschnitt wird hier und in der Truhe ein eigener Druck, auf einem eigenen Bogen, mit eigenen Schablonen: er hat also eigene Filme, Einrichtungen und eine eigene Druckfolge, im selben Besuch wie die anderen oder in einem späteren. Das Ganze bleibt, wie es ist, ohne Bögen.',
   inSections: (title, max) => `${title} in ${counted(max, { one: 'Abschnitt', other: 'Abschnitten' })}`,
   cutIntoSections: (title) => `${title} in Abschnitte teilen`,
   cutIntoSections2: 'In Abschnitte teilen…',
@@ -60,6 +60,8 @@ export const say: typeof english = {
   sections: (all, sizes) => `${counted(all, { one: 'Abschnitt', other: 'Abschnitte' })}: ${sizes}`,
   cancel: 'Abbrechen',
   cutIt: 'Teilen',
+  cuttingIntoSections: 'In Abschnitte teilen',
+  cutShare: (percent) => `Wird geteilt: ${percent} %`,
   cutIntoSectionsAll: (all) => `In ${counted(all, { one: 'Abschnitt', other: 'Abschnitte' })} teilen`,
   mix: 'mischen',
   mountAndRegister: 'einspannen und passen',

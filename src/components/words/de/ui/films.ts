@@ -4,6 +4,10 @@ import type { say as english } from '../../en/ui/films.ts';
 export const say: typeof english = {
   uprightCutsMmFrom: 'Senkrechte Schnitte, mm von links',
   levelCutsMmFrom: 'Waagerechte Schnitte, mm von oben',
+  overlapAtEachCut: 'Überlappung an jedem Schnitt',
+  sectionsMeetEdgeOnEdge: 'Abschnitte stoßen Kante an Kante.',
+  neighboursShareStrip:
+    'Benachbarte Abschnitte teilen einen Streifen dieser Breite, je zur Hälfte beiderseits des Schnitts: einen der beiden an den Marken neben seinem Bogen beschneiden und über den anderen legen.',
   isNoPlaceFor: (part, fromTop) =>
     `„${part}“ ist kein Platz für einen Schnitt; mm ${fromTop ? 'von oben' : 'von links'} eingeben, etwa 280, 560.`,
   films: 'Filme…',
@@ -31,7 +35,7 @@ export const say: typeof english = {
   noFilm: 'Kein Film',
   page: 'Seite',
   eachSectionOfSheet:
-    'Jeder Teil des Bogens hat eigene Filme, mit Marken an Ecken und Seiten. Für eine Druckfolge jedes Teils den Druck an der Presse unter „Was zu drucken ist“ teilen: seine Teile haben dort eigene Filme.',
+    'Jeder Teil des Bogens hat eigene Filme, mit Marken an Ecken und Seiten; die Schnitte bleiben für Bögen dieser Größe. Für eine Druckfolge jedes Teils den Druck an der Presse unter „Was zu drucken ist“ teilen: seine Teile haben dort eigene Filme.',
   film: (key, name) => `Film ${key} ${name}`,
   films2: 'Filme',
   spreadBelow0Choke: 'Überfüllen, unter 0 unterfüllen',

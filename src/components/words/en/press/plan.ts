@@ -51,7 +51,7 @@ export const say = speak('press/plan', {
   changesByDeltaEOn: (which: string, deltaE: string, deltaE2: string) =>
     `Changes ${which}, by ΔE ${deltaE} on average; ΔE ${deltaE2} over the visit.`,
   eachSectionBecomesPrint:
-    'Each section becomes a print of its own here and in the Chest, on a sheet of its own, with stencils of its own: so it has films, set-ups and a pull order of its own, in one visit with the others or in a later one. The whole stays as it is, without sheets. Sections meet edge on edge.',
+    'Each section becomes a print of its own here and in the Chest, on a sheet of its own, with stencils of its own: so it has films, set-ups and a pull order of its own, in one visit with the others or in a later one. The whole stays as it is, without sheets.',
   inSections: (title: string, max: number) => `${title} in ${counted(max, { one: 'section', other: 'sections' })}`,
   cutIntoSections: (title: string) => `Cut ${title} into sections`,
   cutIntoSections2: 'Cut into sections…',
@@ -59,6 +59,8 @@ export const say = speak('press/plan', {
   sections: (all: number, sizes: string) => `${counted(all, { one: 'section', other: 'sections' })}: ${sizes}`,
   cancel: 'Cancel',
   cutIt: 'Cut it',
+  cuttingIntoSections: 'Cutting into sections',
+  cutShare: (percent: number) => `Cutting: ${percent} %`,
   cutIntoSectionsAll: (all: number) => `Cut into ${counted(all, { one: 'section', other: 'sections' })}`,
   mix: 'mix',
   mountAndRegister: 'mount and register',

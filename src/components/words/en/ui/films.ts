@@ -3,6 +3,10 @@ import { counted, speak } from '../../../../engine/words/language.ts';
 export const say = speak('ui/films', {
   uprightCutsMmFrom: 'Upright cuts, mm from the left',
   levelCutsMmFrom: 'Level cuts, mm from the top',
+  overlapAtEachCut: 'Overlap at each cut',
+  sectionsMeetEdgeOnEdge: 'Sections meet edge on edge.',
+  neighboursShareStrip:
+    'Neighbouring sections share a strip this wide, half of it on either side of the cut: trim one of the two at the marks off its sheet and lay it over the other.',
   isNoPlaceFor: (part: string, fromTop: boolean) =>
     `“${part}” is no place for a cut; give mm from the ${fromTop ? 'top' : 'left'}, as in 280, 560.`,
   films: 'Films…',
@@ -30,7 +34,7 @@ export const say = speak('ui/films', {
   noFilm: 'No film',
   page: 'page',
   eachSectionOfSheet:
-    'Each section of the sheet has films of its own, with marks at its corners and sides. For a pull order of each section, cut the print under What to print in Press: its sections have their own films there.',
+    'Each section of the sheet has films of its own, with marks at its corners and sides; the cuts are kept for sheets of this size. For a pull order of each section, cut the print under What to print in Press: its sections have their own films there.',
   film: (key: string, name: string) => `film ${key} ${name}`,
   films2: 'films',
   spreadBelow0Choke: 'Spread, below 0 choke',

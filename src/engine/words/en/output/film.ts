@@ -12,6 +12,8 @@ export const say = speak('engine/output/film', {
     `The film of screen ${key} would be ${ceil} × ${ceil2} mm, over the ${mostPageMm} mm that a page can have; cut the sheet into sections.`,
   theseCutsMakeSections: (count: number, mostSections: number) =>
     `These cuts make ${count} sections of the sheet; make at most ${mostSections}.`,
+  sectionsCannotOverlapBy: (overlapMm: number, least: number, most: number) =>
+    `Sections cannot overlap by ${overlapMm} mm; give ${least} to ${most} mm.`,
   sectionOfRowColumn: (number: number, count: number, row: number, column: number) =>
     `section ${number} of ${count}, row ${row}, column ${column}`,
   whichIsMmWide: (sideMm: number, fromIsLeft: boolean) => `which is ${sideMm} mm ${fromIsLeft ? 'wide' : 'high'}; move or drop it.`,

@@ -65,8 +65,11 @@ export const say = speak('engine/recipe/recipe', {
   sectionWouldBeMm: (number: number, roundTo: number, roundTo2: number, paperProportion: number) =>
     `Section ${number} would be ${roundTo} × ${roundTo2} mm, more than ${paperProportion} times as long as wide; cut it the other way too.`,
   sectionOf: (title: string, number: number, theOf: number) => `${title}, section ${number} of ${theOf}`,
-  turned: (roundTo: number) => `, turned ${roundTo}°`,
-  section: (name: string, turned: string, number: number) => `${name}${turned}, section ${number}`,
+  turned: (roundTo: number) => `turned ${roundTo}°`,
+  moved: (right: number, down: number) =>
+    `moved ${Math.abs(right)} mm ${right < 0 ? 'left' : 'right'} and ${Math.abs(down)} mm ${down < 0 ? 'up' : 'down'}`,
+  sharesWithEachNeighbour: (mm: number) =>
+    `It shares ${mm} mm with each neighbour: trim one of the two at the marks and lay it over the other.`,
   toMmFromIts: (x: number, roundTo: number, y: number, roundTo2: number) =>
     `${x} to ${roundTo} mm from its left and ${y} to ${roundTo2} mm from its top`,
   cutOf: (cut: string, words: string, place: string) => `Cut of “${cut}”, ${words}: ${place}.`,
