@@ -9,6 +9,8 @@ import { Clashes } from './clashes.ts';
 import { CoverRows } from './cover-rows.ts';
 import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
 import { forcedCounts } from './multiplicity.ts';
+import { MAX_SUMMED } from './subset-sums.ts';
+import { SumBlocks } from './sum-blocks.ts';
 
 /**
  * Lower bound on the length of any word that finishes a model, raised bit by bit.
@@ -83,6 +85,9 @@ export class BoundSearch {
     this.#cover(200);
     const few = this.#few();
     if (this.below - this.best > 1) yield* few;
+    const blocks = this.#groups && !areFew(this.#model) ? new SumBlocks(this.#groups.split(MAX_SUMMED), this.#rows) : null;
+    // All triples and fours of a block cost little and, rounded at every size, show most.
+    for (let t = 0; blocks && t < 2; t++) yield* this.#sum(blocks);
     let bySheets = Infinity;
     for (let round = 0; round < 40; round++) {
       // Larger sets need more a letter, but cost more: by trial they pay after a few smaller ones.
@@ -105,10 +110,18 @@ export class BoundSearch {
       if (this.#groups && groups.length > 1 && found > 0) yield* this.#price(size, nodes, found / guessed, 6 + 6 * round);
       this.#cover(300 * (1 + round));
       yield;
+      if (blocks) yield* this.#sum(blocks);
       // A few sheets with all their letters say most where there are few sheets.
       if (bySheets >= this.best - 2 && round !== 1) bySheets = yield* this.#sheets(2 + Math.min(round >> 1, 4), 4 + round, nodes);
       if (round > 2) yield* few;
     }
+  }
+
+  /** What blocks of letters need by sums over all their sets, together. */
+  *#sum(blocks: SumBlocks): Generator<void, void> {
+    yield* blocks.raise();
+    this.best = Math.max(this.best, blocks.total);
+    yield;
   }
 
   /** A shortest word outright, where there are few sheets. */

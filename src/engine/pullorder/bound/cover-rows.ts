@@ -7,6 +7,7 @@ import { coverBound, type CoverRow } from './cover.ts';
 import { holds, pullsByLetter } from './letter-pulls.ts';
 import { LetterSets, MAX_SET } from './letter-sets.ts';
 import { forcedCounts } from './multiplicity.ts';
+import { SubsetSums } from './subset-sums.ts';
 
 interface KnownRow extends CoverRow {
   /** Whether `least` is exact; else it was found with so many states. */
@@ -68,6 +69,38 @@ export class CoverRows {
     }
     this.#rows.set(key, { letters: sorted, least, finished, nodes: maxNodes, excess: (least - this.sumOf(sorted)) / sorted.length });
     return least;
+  }
+
+  /** What up to four letters need, without noting it as a row. */
+  few(letters: readonly number[]): number {
+    return Math.max(this.#sets.least(letters, 1).least, this.sumOf(letters));
+  }
+
+  /** Notes what letters need, as it was found elsewhere. */
+  note(letters: readonly number[], least: number): void {
+    const sorted = [...letters].sort((a, b) => a - b);
+    const key = sorted.join();
+    const known = this.#rows.get(key);
+    if (known && known.least >= least) return;
+    const excess = (least - this.sumOf(sorted)) / sorted.length;
+    this.#rows.set(key, { letters: sorted, least, finished: known?.finished ?? false, nodes: known?.nodes ?? 0, excess });
+  }
+
+  /** Sums over all sets of some letters, of which nothing is known yet. */
+  sums(letters: readonly number[]): SubsetSums {
+    return new SubsetSums(
+      letters,
+      letters.map((l) => num(this.#counts, l)),
+      this.#meter,
+    );
+  }
+
+  /** Tells sums what was found for sets of their letters. @returns whether some of it was news */
+  tell(sums: SubsetSums): boolean {
+    let news = false;
+    for (const { letters, least } of this.#rows.values()) if (sums.note(letters, least)) news = true;
+    this.#meter.units += this.#rows.size;
+    return news;
   }
 
   /**

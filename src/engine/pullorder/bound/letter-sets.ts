@@ -1,6 +1,7 @@
 import { entryAt, i32, num } from '../../base/at.ts';
 import type { Meter, Model } from '../model.ts';
 import { holds, pullsByLetter } from './letter-pulls.ts';
+import { LetterRelations } from './letter-relations.ts';
 import type { SetOrder } from './set-order-table.ts';
 import { SetSearch } from './set-search.ts';
 import { bitCount, codeOf } from './small-orders.ts';
@@ -28,10 +29,12 @@ export class LetterSets {
   readonly #meter: Meter;
   readonly #small: SmallSets[] = [];
   readonly #pullsOf: Map<number, number[]>[];
+  readonly #relations: LetterRelations | null;
 
   constructor(model: Model, meter: Meter) {
     this.#model = model;
     this.#meter = meter;
+    this.#relations = LetterRelations.of(model, meter);
     this.#pullsOf = pullsByLetter(model.orders);
   }
 
@@ -65,11 +68,20 @@ export class LetterSets {
   #leastOfFour(letters: readonly number[]): number {
     const sets = this.#sets(letters.length);
     const mask = new Int32Array(sets.orders.words);
-    for (const { present, preds } of this.#ordersOn(letters)) {
-      const id = num(sets.orders.idOf, codeOf(letters.length, present, preds));
+    for (const code of this.#codesOn(letters)) {
+      const id = num(sets.orders.idOf, code);
       mask[id >> 5] = i32(mask, id >> 5) | (1 << (id & 31));
     }
     return sets.least(sets.setOf(mask));
+  }
+
+  /** Codes of the orders on at most four letters. */
+  #codesOn(letters: readonly number[]): number[] {
+    const relations = this.#relations;
+    if (relations === null || relations.anyTwice(letters))
+      return this.#ordersOn(letters).map(({ present, preds }) => codeOf(letters.length, present, preds));
+    this.#meter.units += 40 + 2 * relations.orders;
+    return Array.from({ length: relations.orders }, (_, c) => relations.code(c, letters));
   }
 
   /** The distinct orders on the letters, without those that another one implies. */

@@ -1,0 +1,59 @@
+import { num } from '../../base/at.ts';
+import type { CoverRows } from './cover-rows.ts';
+import type { SubsetSums } from './subset-sums.ts';
+
+/** Sets that are looked at between two pauses. */
+const A_PAUSE = 50;
+
+/** Letters split into blocks, each with sums over all its sets; what blocks need adds up. */
+export class SumBlocks {
+  readonly #rows: CoverRows;
+  readonly #blocks: SubsetSums[];
+  /** Sizes of sets that are still to be looked at, all of a size in one go. */
+  readonly #sizes = [[2, 3], [4]];
+
+  /** @param split each letter in one block */
+  constructor(split: readonly (readonly number[])[], rows: CoverRows) {
+    this.#rows = rows;
+    this.#blocks = split.map((letters) => rows.sums(letters));
+  }
+
+  /** What all letters need. */
+  get total(): number {
+    return this.#blocks.reduce((sum, block) => sum + block.total, 0);
+  }
+
+  /**
+   * Raises `total`: at first by all pairs and triples of each block, then by all fours, then by rows
+   * that came since.
+   */
+  *raise(): Generator<void, void> {
+    const sizes = this.#sizes.shift() ?? [];
+    for (const block of this.#blocks) {
+      for (const size of sizes) yield* this.#look(block, size);
+      if (this.#rows.tell(block) || sizes.length > 0) yield* block.sum();
+    }
+  }
+
+  /** Looks at all sets of a size. */
+  *#look(block: SubsetSums, size: number): Generator<void, void> {
+    let looked = 0;
+    for (const set of setsOf(block.letters, size)) {
+      block.note(set, this.#rows.few(set));
+      if (++looked % A_PAUSE === 0) yield;
+    }
+  }
+}
+
+/** All sets of k of some letters. */
+function* setsOf(letters: readonly number[], k: number): Generator<number[], void> {
+  const places = Array.from({ length: k }, (_, i) => i);
+  for (let i = k <= letters.length ? 0 : -1; i >= 0;) {
+    yield places.map((p) => num(letters, p));
+    for (i = k - 1; i >= 0 && num(places, i) === letters.length - k + i;) i--;
+    if (i >= 0) {
+      const next = num(places, i) + 1 - i;
+      for (let j = i; j < k; j++) places[j] = next + j;
+    }
+  }
+}
