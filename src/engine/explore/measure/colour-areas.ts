@@ -42,7 +42,7 @@ export function colourAreas(
   for (let from = 0, cells = FIRST_CELLS; from < bySize.length; from += cells, cells = Math.min(cells * 2, MOST_CELLS)) {
     colours.take(bySize, [from, Math.min(from + cells, bySize.length)], areaMm2);
   }
-  return colours.found.sort((a, b) => b.areaMm2 - a.areaMm2);
+  return colours.found().sort((a, b) => b.areaMm2 - a.areaMm2);
 }
 
 /** Cells and colours' cells that bounds do not tell apart, two a pair, and the numbers of these colours. */
@@ -54,7 +54,8 @@ const ends = new Uint32Array(MOST_CELLS);
 
 /** Colours that are told apart. */
 class Colours {
-  readonly found: ColourArea[] = [];
+  private areaMm2 = new Float64Array(256);
+  /** The cell that each colour is of, by number. */
   private readonly cells: number[] = [];
   private readonly lab: Float64Array;
   private readonly deltaE: number;
@@ -67,9 +68,17 @@ class Colours {
     bins.start(this.within);
   }
 
+  found(): ColourArea[] {
+    const { lab, areaMm2 } = this;
+    return this.cells.map((cell, i) => ({
+      lab: [f64(lab, cell * 3), f64(lab, cell * 3 + 1), f64(lab, cell * 3 + 2)],
+      areaMm2: f64(areaMm2, i),
+    }));
+  }
+
   /** The cells [from, to) of a list, at most MOST_CELLS. */
   take(list: Uint32Array, [from, to]: readonly [number, number], areaMm2: Float64Array): void {
-    const known = this.found.length;
+    const known = this.cells.length;
     let count = 0;
     for (let i = from; i < to; i++) {
       count = this.ask(u32(list, i), i - from, count);
@@ -82,18 +91,16 @@ class Colours {
       for (; pair < u32(ends, i - from); pair++) {
         if (u32(asked, pair) < best && f64(deltaE, pair) <= this.deltaE) best = u32(asked, pair);
       }
-      if (best === NONE && this.found.length > known) best = this.late(cell, known);
-      const area = f64(areaMm2, cell);
-      const colour = this.found[best];
-      if (colour === undefined) this.add(cell, area);
-      else colour.areaMm2 += area;
+      if (best === NONE && this.cells.length > known) best = this.late(cell, known);
+      if (best === NONE) best = this.add(cell);
+      this.areaMm2[best] = f64(this.areaMm2, best) + f64(areaMm2, cell);
     }
   }
 
   /** Notes the first colour that is the cell's for sure, and those before it of which that is not known. */
   private ask(cell: number, i: number, from: number): number {
     const { lab, within } = this;
-    if (asked.length < from + this.found.length) growPairs(from + this.found.length);
+    if (asked.length < from + this.cells.length) growPairs(from + this.cells.length);
     const { next, colour: colourOf, lab: known, reach } = bins;
     let count = from;
     const a = f64(lab, cell * 3 + 1);
@@ -129,11 +136,15 @@ class Colours {
     return NONE;
   }
 
-  private add(cell: number, areaMm2: number): void {
-    const { lab } = this;
-    bins.add(lab, cell * 3);
-    this.cells.push(cell);
-    this.found.push({ lab: [f64(lab, cell * 3), f64(lab, cell * 3 + 1), f64(lab, cell * 3 + 2)], areaMm2 });
+  /** A new colour's number. */
+  private add(cell: number): number {
+    bins.add(this.lab, cell * 3);
+    if (this.areaMm2.length < bins.count) {
+      const areas = new Float64Array(bins.count * 2);
+      areas.set(this.areaMm2);
+      this.areaMm2 = areas;
+    }
+    return this.cells.push(cell) - 1;
   }
 }
 
