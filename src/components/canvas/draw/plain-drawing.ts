@@ -1,6 +1,5 @@
 import { defined } from '../../../engine/base/at.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
-import { say } from '../../words/en/canvas/draw.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
 import type { PixelBox, PixelSource } from './plain-pixels.ts';
 import { drawPixels } from './plain-pixels.ts';
@@ -192,5 +191,5 @@ function boxOf({ left, top, width, height }: Frame, density: number): PixelBox {
 }
 
 function cssOf([red, green, blue, alpha]: Rgba): string {
-  return say.rgb(Math.round(red * 255), Math.round(green * 255), Math.round(blue * 255), alpha);
+  return `rgb(${Math.round(red * 255)} ${Math.round(green * 255)} ${Math.round(blue * 255)} / ${alpha})`;
 }

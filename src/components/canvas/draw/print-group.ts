@@ -1,5 +1,4 @@
 import { Buffer, BufferUsage, Geometry, Mesh, type Shader } from 'pixi.js';
-import { say } from '../../words/en/canvas/draw.ts';
 
 const FLOATS = 6;
 const CORNERS = new Float32Array([0, 0, 1, 0, 1, 1, 0, 1]);
@@ -31,7 +30,7 @@ export class PrintGroup {
       data: this.data,
       usage: BufferUsage.VERTEX | BufferUsage.COPY_DST,
       shrinkToFit: false,
-      label: say.prints,
+      label: 'prints',
     });
     const perPrint = { buffer: this.buffer, format: 'float32x2' as const, stride: FLOATS * 4, instance: true };
     this.geometry = new Geometry({

@@ -1,6 +1,5 @@
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import type { WallBatch } from '../../../workers/api/wall-api.ts';
-import { say } from '../../words/en/canvas/draw.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
 import { nextTask } from './next-task.ts';
 import { PlainDrawing } from './plain-drawing.ts';
@@ -90,7 +89,7 @@ export class WallPrints {
   }
 
   setPrintSize(width: number, height: number): void {
-    this.tell(say.printSize, (drawing) => drawing.setPrintSize(width, height));
+    this.tell('print size', (drawing) => drawing.setPrintSize(width, height));
   }
 
   setColours(accent: Rgba, shadow: Rgba): void {
