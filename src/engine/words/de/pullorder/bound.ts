@@ -1,0 +1,5 @@
+import type { say as english } from '../../en/pullorder/bound.ts';
+
+export const say: typeof english = {
+  someSheetCannotBe: 'Ein Bogen kann nicht fertig werden: seine Reihenfolge geht im Kreis.',
+};
