@@ -100,7 +100,7 @@ export class EditionPapers extends LitElement {
         }}
       >
         <option value="" ?selected=${fate === undefined}>${say.notStated}</option>
-        ${FATES.map((each) => html`<option value=${each} ?selected=${fate?.fate === each}>${each}</option>`)}
+        ${FATES.map((each) => html`<option value=${each} ?selected=${fate?.fate === each}>${say[each]}</option>`)}
       </select>
       ${field('by', say.byWhom)} ${field('when', say.when)}
     </div>`;

@@ -35,7 +35,7 @@ export const say: typeof english = {
   noFilm: 'Kein Film',
   page: 'Seite',
   eachSectionOfSheet:
-    'Jeder Teil des Bogens hat eigene Filme, mit Marken an Ecken und Seiten; die Schnitte bleiben für Bögen dieser Größe. Für eine Druckfolge jedes Teils den Druck an der Presse unter „Was zu drucken ist“ teilen: seine Teile haben dort eigene Filme.',
+    'Jeder Abschnitt des Bogens hat eigene Filme, mit Marken an Ecken und Seiten; die Schnitte bleiben für Bögen dieser Größe. Für eine Druckfolge jedes Abschnitts den Druck an der Presse unter „Was zu drucken ist“ teilen: seine Abschnitte haben dort eigene Filme.',
   film: (key, name) => `Film ${key} ${name}`,
   films2: 'Filme',
   spreadBelow0Choke: 'Überfüllen, unter 0 unterfüllen',
@@ -49,7 +49,7 @@ export const say: typeof english = {
   overlap: 'Überlappung',
   cutOneOfTwo: 'Von zwei Nachbarn einen an den Marken in seinem Rand abschneiden und über den anderen legen, Marke auf Marke.',
   largerThanPress: 'Größer als die Presse',
-  cutIntoSections: 'in Teile schneiden',
+  cutIntoSections: 'in Abschnitte schneiden',
   filmPositives11: 'Filmvorlagen, 1:1',
   screensThatFilmsAre: 'Siebe, für die Filme gemacht werden',
   printAt100Never: 'Mit 100 % ausgeben, nie „an Seite anpassen“, und vor dem Belichten den Balken von 100 mm nachmessen.',
