@@ -20,7 +20,8 @@ import { SumBlocks } from './sum-blocks.ts';
  * come. So the letters of X come at least as often as a shortest word for that part is long.
  * (2) A word for all sheets is one for some of them. (3) Counts are whole numbers, so the least
  * total that agrees with all such facts is a covering integer programme. Parts are solved by A*,
- * whose lower bound holds even when it is cut short.
+ * whose lower bound holds even when it is cut short. Where there are more than a few sheets, what all
+ * pairs, triples and fours need is rounded up at every size of set (`SubsetSums`) besides.
  *
  * Which sets X: groups that split all letters and clash much, then sets that need more than the
  * present cheapest mix of fractions gives them (`coverLp`). What was tried:
