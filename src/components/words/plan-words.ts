@@ -143,6 +143,11 @@ export function useLetter(use: 'proof' | 'over'): string {
   return use === 'proof' ? 'P' : 'O';
 }
 
+/** What a sheet beyond those asked for is. */
+export function useWord(use: 'proof' | 'over'): string {
+  return say[use];
+}
+
 /** Grams as one weighs them: below 10 g with one decimal. */
 export function gramsText(grams: number): string {
   return grams < 10 ? fixed(grams, 1) : Math.round(grams).toLocaleString(numberLocale());

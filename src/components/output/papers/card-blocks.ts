@@ -13,7 +13,7 @@ import { dayOf } from '../../words/edition-words.ts';
 import { say } from '../../words/en/output/papers.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { instructionWords, offsetNotes, offsetWords } from '../../words/offset-words.ts';
-import { gramsText, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
+import { gramsText, recipeLetter, setUpTags, timeWords, useWord } from '../../words/plan-words.ts';
 import { lastTimeWords } from '../../words/setting-words.ts';
 import { testFirstWords } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
@@ -50,7 +50,7 @@ function cardOf(made: MadePlan, at: number, grams: number): PaperCard {
 function boxWords(plan: MadePlan['plan'], group: readonly number[]): string {
   const [number] = group;
   const use = number === undefined || group.length > 1 ? null : extraUse(plan, number);
-  return `${rangesText(group)}${use === null ? '' : ` ${use}`}`;
+  return `${rangesText(group)}${use === null ? '' : ` ${useWord(use)}`}`;
 }
 
 /** What was noted of its screen before, in one line. */

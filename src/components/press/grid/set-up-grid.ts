@@ -13,7 +13,7 @@ import { inkHexes, writingOn } from '../../ui/kit/ink-chip.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { say } from '../../words/en/press/grid.ts';
 import { offsetShort, offsetWords } from '../../words/offset-words.ts';
-import { listed, recipeLetter, setUpTags, useLetter } from '../../words/plan-words.ts';
+import { listed, recipeLetter, setUpTags, useLetter, useWord } from '../../words/plan-words.ts';
 import { setUpGridStyle } from './set-up-grid-style.ts';
 
 /** With more sheets than this, sheets that are printed alike share a column. */
@@ -90,7 +90,7 @@ export class SetUpGrid extends LitElement {
   private useOf({ sheets }: SheetColumn) {
     const use = extraUse(this.plan, entryAt(sheets, 0));
     if (use === null) return nothing;
-    return html`<small aria-hidden="true">${useLetter(use)}</small><span class="visually-hidden">, ${use}</span>`;
+    return html`<small aria-hidden="true">${useLetter(use)}</small><span class="visually-hidden">, ${useWord(use)}</span>`;
   }
 
   /** The column of the test sheet of the run, behind the others; nothing where the visit has none. */

@@ -12,7 +12,7 @@ import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import { doubtShort } from '../../words/doubt-words.ts';
 import { say } from '../../words/en/press/log.ts';
 import { dryingWords, momentText, stillWetWords, wetBesideWords } from '../../words/log-words.ts';
-import { recipeLetter } from '../../words/plan-words.ts';
+import { recipeLetter, useWord } from '../../words/plan-words.ts';
 import { sheetTilesStyle } from './sheet-tiles-style.ts';
 import { testTile } from './test-tile.ts';
 import './tick-question.ts';
@@ -92,7 +92,7 @@ export class SheetTiles extends LitElement {
     const where = `sheet ${number}`;
     const line = this.line(sheet, on);
     const differs = on && !sheet.spoiled && this.otherwise(sheet);
-    const use = sheet.use === 'proof' || sheet.use === 'over' ? sheet.use : '';
+    const use = sheet.use === 'proof' || sheet.use === 'over' ? useWord(sheet.use) : '';
     return html`<li>
       <button
         class="tick ${use}"

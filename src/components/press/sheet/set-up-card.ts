@@ -24,7 +24,7 @@ import { mixWords } from '../../words/mix-words.ts';
 import { plannedAndNow } from '../../words/now-words.ts';
 import { instructionWords, offsetNotes, offsetWords } from '../../words/offset-words.ts';
 import '../log/tick-question.ts';
-import { listed, recipeLetter, setUpTags } from '../../words/plan-words.ts';
+import { listed, recipeLetter, setUpTags, useWord } from '../../words/plan-words.ts';
 import { lastTimeWords } from '../../words/setting-words.ts';
 import type { TickAnswer, TickQuestion } from '../log/tick-asking.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';
@@ -101,7 +101,7 @@ export class SetUpCardView extends LitElement {
     const [number] = group;
     const use = number === undefined || group.length > 1 ? null : extraUse(this.made.plan, number);
     const words = [
-      ...(use === null ? [] : [use]),
+      ...(use === null ? [] : [useWord(use)]),
       ...(group.some((sheet) => this.spoiled.has(sheet)) ? ['spoiled'] : []),
       ...(group.some((sheet) => this.otherwise.has(tickKey(setUp, sheet))) ? [say.differently] : []),
     ];

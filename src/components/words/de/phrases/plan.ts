@@ -83,6 +83,8 @@ export const say: typeof english = {
   stillWet: (wetSheets) => `${wetSheets} noch nass`,
   screenStaysOnPress: (stays) => `; Sieb ${stays} bleibt an der Presse`,
   fromDayOn: (day, wallClock, wet, stays) => `Ab Tag ${day}, ${wallClock}: ${wet}${stays}.`,
+  proof: 'Probe',
+  over: 'Zuschuss',
   mount: 'einspannen',
   mountAgain: 'wieder einspannen',
   newInk: 'neue Farbe',

@@ -21,7 +21,7 @@ export const say: typeof english = {
   findPrints: 'Drucke suchen',
   backToAll: 'Zurück zu allen',
   printsFound: 'Gefundene Drucke',
-  stackOnBench: 'der Stapel auf der Werkbank',
+  stackOnBench: 'dem Stapel auf der Werkbank',
   inStepsAtMost: 'In Schritten, höchstens',
   tryAgain: 'Noch einmal versuchen',
   theseSettingsCannotBe: 'Diese Einstellungen sind nicht zu erfüllen; die Wand bleibt, wie sie war.',

@@ -37,9 +37,9 @@ export const say: typeof english = {
   pin: 'Anheften',
   kept: 'Behalten',
   keep: 'Behalten',
-  openOnBench: 'Auf der Werkbank öffnen',
+  openOnBench: 'Auf die Werkbank',
   stand: 'Abstand',
-  further: 'Weiter weg',
+  further: 'Ferner',
   closer: 'Näher',
   wholeWall: 'Ganze Wand',
   browserTookGraphicsCard:

@@ -83,6 +83,8 @@ export const say = speak('phrases/plan', {
   stillWet: (wetSheets: string) => `${wetSheets} still wet`,
   screenStaysOnPress: (stays: string) => `; screen ${stays} stays on the press`,
   fromDayOn: (day: number, wallClock: string, wet: string, stays: string) => `From day ${day}, ${wallClock} on: ${wet}${stays}.`,
+  proof: 'proof',
+  over: 'over',
   mount: 'mount',
   mountAgain: 'mount again',
   newInk: 'new ink',
