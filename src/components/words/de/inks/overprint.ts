@@ -1,0 +1,45 @@
+import { counted, parts } from '../../../../engine/words/language.ts';
+import type { say as english } from '../../en/inks/overprint.ts';
+
+export const say: typeof english = {
+  moreColourfulInPrint: 'Im Druck farbiger, als dieser Bildschirm zeigen kann',
+  pointAtSquareTo: 'Auf ein Feld zeigen, um es zu lesen; klicken oder Eingabe drücken für seine Kurve.',
+  addInksToSee: 'Farben hinzufügen, um sie übereinander zu sehen.',
+  overprintColourIsFurther: 'Eine Überdruckfarbe ist von jeder Farbe weiter weg als',
+  overprintColourItAppears: (i) => parts`${i}eine Überdruckfarbe: sie erscheint, wo Farben sich überlappen, und keine Farbe hat sie allein`,
+  moreColourfulInPrintThan: (i) => parts`${i}im Druck farbiger als auf diesem Bildschirm`,
+  everyInkOverEvery: 'Jede Farbe über jeder anderen',
+  overIt: 'darüber →',
+  firstDown: 'zuerst ↓',
+  overItself: (name) => `${name} über sich selbst`,
+  alone: (name) => `${name} allein`,
+  over: (name, name2) => `${name} über ${name2}`,
+  reflectanceFrom380To: (lines) => `Remission von 380 bis 730 nm: ${lines}`,
+  thePaper: 'Papier',
+  on: (name) => `Auf: ${name}`,
+  deltaEBetweenTwoOrders: (orderDeltaE) => `ΔE ${orderDeltaE} zwischen den beiden Reihenfolgen.`,
+  printShouldComeOut: (within) => `So nah sollte ein Druck kommen: ${within}.`,
+  deltaEToNearestInk: (nearestDeltaE, nearest) => `ΔE ${nearestDeltaE} zur nächsten Farbe allein, ${nearest}.`,
+  checkItAgainstReal: 'Mit einem echten Druck prüfen',
+  chartIsEstimatePull:
+    'Die Tafel ist geschätzt. Die Testform von Hand drucken und ihre Felder messen oder aus einem Foto aufnehmen: die Farben werden dem angeglichen, was herauskam.',
+  allInks: (all) => `Alle: ${counted(all, { one: 'Farbe', other: 'Farben' })}`,
+  ofInks: (inks, all) => `${inks} von ${counted(all, { one: 'Farbe', other: 'Farben' })}`,
+  onTarget: (all) => `${all} auf der Testform`,
+  inksOnTarget: 'Farben auf der Testform',
+  fewSquaresThatTell: 'Wenige Felder, die am meisten sagen',
+  orEveryInkOver: 'Oder jede Farbe über jeder anderen',
+  paperOfPrint: 'Papier des Drucks',
+  landscape: (page) => `${page} quer`,
+  printAsTarget: 'Als Testform drucken',
+  putInWhatYou: 'Gemessenes eintragen',
+  putAtLeastOne: 'Mindestens eine Farbe auf die Testform nehmen.',
+  thatIsSmallFor: (pageIsA) =>
+    `Das ist für die meisten Messgeräte klein: ${pageIsA ? 'A3 wählen oder ' : ''}weniger Farben auf die Testform nehmen.`,
+  squaresOfMm: (squares, sideMm) => `${counted(squares, { one: 'Feld', other: 'Felder' })} von ${sideMm} mm.`,
+  overItselfSecondPull: (above) => `${above} über sich selbst, ein zweiter Druckgang.`,
+  overDeltaEToOver: (above, below, orderDeltaE) => `${above} über ${below}: ΔE ${orderDeltaE} zu ${below} über ${above}.`,
+  overprintColourDeltaETo: (nearestDeltaE, overprintDeltaE) =>
+    `Eine Überdruckfarbe: ΔE ${nearestDeltaE} zur nächsten Farbe, über ${overprintDeltaE}.`,
+  moreColourfulInPrintThanThis: 'Im Druck farbiger, als dieser Bildschirm zeigen kann.',
+};
