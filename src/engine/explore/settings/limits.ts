@@ -59,7 +59,7 @@ function countLimit(what: string, words: Pick<CountLimit, 'fold' | 'label' | 'un
     kind: 'count',
     range: wholeFrom(1),
     what,
-    brief: (value) => (words.fold === 'inks' ? say.atMostValue(value) : `${value} ${what}`),
+    brief: (value) => (words.fold === 'inks' ? say.atMostValue(value) : say.numberOf(value, what)),
     atMost,
     says: (value) => say.printHas(atMost(value)),
     ...words,

@@ -73,6 +73,7 @@ export const say = speak('engine/explore/settings', {
   staysUnderPull: (pull: string, number: string | number) => `${pull} stays under pull ${number}`,
   atMost: (value: string, what: string) => `at most ${value} ${what}`,
   atMostValue: (value: string) => `at most ${value}`,
+  numberOf: (value: string, what: string) => `${value} ${what}`,
   printHas: (atMost: string) => `a print has ${atMost}`,
   inOnePrintAt: 'In one print at most',
   inks: 'inks',
