@@ -1,0 +1,31 @@
+import type { say as english } from '../../en/ink/mix.ts';
+
+export const say: typeof english = {
+  mostBaseToTry: (mostBase) => `Zu versuchen sind höchstens ${mostBase} Teile Transparentweiß; mehr als 0, bis 1000 angeben.`,
+  letdownNeedsAtLeast: 'Ein Verschnitt braucht mindestens eine Zahl von Rakelzügen und ein Gewebe zum Versuchen.',
+  colourNeedsLFrom: (wanted) => `Ein Farbton braucht L von 0 bis 100, a und b; dieser ist ${wanted}.`,
+  depthIsStrokesOf: (depth) => `Die Tiefe ist ${depth} Rakelzüge der Farbe; mehr als 0, bis 20 angeben.`,
+  and: ' und ',
+  noMixOfThese: (matchDeltaE) => `Keine Mischung dieser Grundfarben kommt diesem Farbton über diesem Grund näher als ΔE ${matchDeltaE}; `,
+  nearestIsDeltaEAway: (nearest) =>
+    `die nächste liegt ΔE ${nearest} entfernt. Mehr Rakelzüge, einen helleren Grund oder eine andere Grundfarbe versuchen.`,
+  targetNeedsLFrom: (cut) => `Ein Ziel braucht L von 0 bis 100, a und b; dieses ist ${cut}.`,
+  none: 'keine',
+  matchNeeds1To: (mostStocks, stocks) => `Gebraucht werden 1 bis ${mostStocks} Grundfarben; vorhanden: ${stocks}.`,
+  no: 'keine',
+  inkHasBandsAre: (name, kx, bands) => `Farbe ‚${name}‘ hat ${kx} Bänder; nötig sind ${bands}.`,
+  ofMatchIsGive: (what, found, allowed) => `Für die Mischung, ${what}: ${found}; angeben: ${allowed}.`,
+  values: (ground) => `${ground} Werte`,
+  reflectancesFrom0To: (bands) => `${bands} Remissionen von 0 bis 1`,
+  filmThickness: 'Schichtdicke',
+  moreThan0Strokes: 'mehr als 0 Rakelzüge',
+  numberOfInks: 'Zahl der Farben',
+  n1To: (mostInks) => `1 bis ${mostInks}`,
+  numberOfAnswers: 'Zahl der Antworten',
+  n1OrMore: '1 oder mehr',
+  moreThan0G: 'mehr als 0 g',
+  atLeastWhatBalance: 'mindestens die Teilung der Waage, in g',
+  mixHasNothingIn: (name) => `In der Mischung „${name}“ ist nichts; mindestens einer Farbe mehr als 0 Teile geben.`,
+  mixHasPartsOf: (name, theParts, name2) => `Die Mischung „${name}“ hat ${theParts} Teile ${name2}; 0 Teile oder mehr angeben.`,
+  opacityOfInkIs: (name, opacity) => `Die Deckkraft der Farbe ‚${name}‘ ist ${opacity}; −1 (klar) bis 1 (deckend) angeben.`,
+};
