@@ -1,4 +1,4 @@
-import { counted } from '../../../../engine/base/language.ts';
+import { counted } from '../../../../engine/words/language.ts';
 import type { say as english } from '../../en/chest/room.ts';
 
 export const say: typeof english = {

@@ -24,7 +24,7 @@ export const say: typeof english = {
   faultsRemarksWhatIs: (faults, count) =>
     `${counted(faults, { one: 'Fehler', other: 'Fehler' })}, ${counted(count, { one: 'Bemerkung', other: 'Bemerkungen' })}: Fehlerhaftes wurde weggelassen`,
   isNoColourWrite: (badHex) => `„${badHex}“ ist kein Farbton: # und sechs Hexziffern schreiben.`,
-  pick: 'Wählen',
+  pick: 'Wahl',
   colourOnScreen: (label) => `${label}: Farbton am Bildschirm`,
   hex: 'Hex',
   typeThem: 'Eintippen',

@@ -1,4 +1,4 @@
-import { counted, plural } from '../../../../engine/base/language.ts';
+import { counted, plural } from '../../../../engine/words/language.ts';
 import type { say as english } from '../../en/output/papers.ts';
 
 export const say: typeof english = {

@@ -1,2 +1,0 @@
-// For translations that were begun before the language moved; to be taken out with them.
-export * from '../words/language.ts';
