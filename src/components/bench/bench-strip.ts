@@ -64,8 +64,8 @@ function stripWays({ store, choice, compact, several, narrow, addButton, setComp
   const toggle = (words: string, on: boolean, set: (on: boolean) => void) =>
     html`<button class="quiet" aria-pressed=${on} @click=${() => set(!on)}>${words}</button>`;
   return html`<div class="ways" role="group" aria-label=${say.states}>
-    ${pulls.length < COMPACT_FROM ? nothing : toggle(`All ${pulls.length} at once`, compact, setCompact)}
-    ${toggle('Select several', several, setSeveral)}
+    ${pulls.length < COMPACT_FROM ? nothing : toggle(say.allAtOnce(pulls.length), compact, setCompact)}
+    ${toggle(say.selectSeveral, several, setSeveral)}
     <button class="quiet" @click=${() => choice.all(pulls.map(({ id }) => id))}>${say.selectAll}</button>
     ${size < 2 ? nothing : html`<span class="soft small">${say.selected(size)}</span>`}
     ${compact && !narrow ? html`<span class="fill"></span>${addButton}` : nothing}

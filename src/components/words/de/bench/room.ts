@@ -23,6 +23,8 @@ export const say: typeof english = {
   buildUp: 'Aufbauen',
   findVeil: 'Einen Schleier suchen',
   states: 'Stände',
+  allAtOnce: (pulls) => `Alle ${pulls} auf einmal`,
+  selectSeveral: 'Mehrere auswählen',
   selectAll: 'Alle auswählen',
   selected: (size) => `${size} ausgewählt`,
   closer: 'Näher',

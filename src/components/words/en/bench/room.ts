@@ -23,6 +23,8 @@ export const say = speak('bench/room', {
   buildUp: 'Build up',
   findVeil: 'Find a veil',
   states: 'States',
+  allAtOnce: (pulls: number) => `All ${pulls} at once`,
+  selectSeveral: 'Select several',
   selectAll: 'Select all',
   selected: (size: number) => `${size} selected`,
   closer: 'Closer',
