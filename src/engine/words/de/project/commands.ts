@@ -37,8 +37,6 @@ export const say: typeof english = {
     'Eine Form kann nicht mehr als zehn Meter entfernt liegen, auch nicht so klein, so groß oder so oft gedreht sein; den Schritt zurücknehmen.',
   cutAndJoinShape: 'Form schneiden und verbinden',
   cutShapeToPieces: 'Form in Stücke schneiden',
-  letter: 'Letter',
-  tabloid: 'Tabloid',
   shapeIsOnScreen: (number) => `Die Form liegt auf Sieb ${number}; zuerst von diesem Sieb nehmen oder das Sieb entfernen.`,
   frameCannotHaveNumber: (number, mostCounted) =>
     `Ein Rahmen kann nicht die Nummer ${number} haben; eine ganze Zahl von 1 bis ${mostCounted} angeben.`,

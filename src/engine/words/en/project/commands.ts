@@ -24,8 +24,6 @@ export const say = speak('engine/project/commands', {
   shapeCannotLieMore: 'A shape cannot lie more than ten metres off, or be so small, so large or turned so often; take the step back.',
   cutAndJoinShape: 'cut and join a shape',
   cutShapeToPieces: 'cut a shape to pieces',
-  letter: 'Letter',
-  tabloid: 'Tabloid',
   shapeIsOnScreen: (number: number) => `The shape is on screen ${number}; take it off that screen, or remove the screen, first.`,
   frameCannotHaveNumber: (number: number, mostCounted: number) =>
     `A frame cannot have the number ${number}; give a whole number from 1 to ${mostCounted}.`,
