@@ -196,12 +196,12 @@ describe('the wall as a map', () => {
             holder: {
               scene: {
                 frameOf(index: number): { left: number; top: number; width: number; height: number };
-                closeUpPx(index: number): number;
+                drawing: { closeUpPx(index: number): number };
               };
             };
           }
         ).holder;
-        return { ...scene.frameOf(0), fine: scene.closeUpPx(0) };
+        return { ...scene.frameOf(0), fine: scene.drawing.closeUpPx(0) };
       });
     await expect.poll(async () => (await stand()).fine, { timeout: 30_000 }).toBeGreaterThan(100);
     const corner = async (): Promise<number> => {

@@ -11,15 +11,21 @@ afterAll(async () => {
   await studio?.close();
 });
 
-async function openIn(locale: string) {
+/** What the Drawer says in a language. */
+const WORDS = {
+  'en-GB': { screen: /^Screen \d+ Fenders\b/, left: 'From left, mm', fraction: '“1/2” is a fraction: write 0' },
+  'de-DE': { screen: /^Sieb \d+ Fenders\b/, left: 'Von links, mm', fraction: /„1\/2“ ist ein Bruch/ },
+} as const;
+
+async function openIn(locale: keyof typeof WORDS) {
   const context = await studio.browser.newContext({ viewport: { width: 1440, height: 900 }, locale });
   const page = await context.newPage();
   const errors: string[] = [];
   watch(page, studio, errors);
   await page.goto(`${studio.url}#drawer`);
-  await page.getByRole('button', { name: /^Screen \d+ Fenders\b/ }).click();
+  await page.getByRole('button', { name: WORDS[locale].screen }).click();
   const field = (name: string) => page.getByRole('spinbutton', { name, exact: true });
-  const type = async (text: string, name = 'From left, mm'): Promise<void> => {
+  const type = async (text: string, name: string = WORDS[locale].left): Promise<void> => {
     await field(name).fill(text);
     await field(name).press('Enter');
   };
@@ -30,9 +36,9 @@ describe('typed numbers', () => {
   it.each([
     ['en-GB', '2.5', '−3'],
     ['de-DE', '2,5', '−3'],
-  ])('should take comma, point and minus, and refuse fractions, in %s', async (locale, shown, minus) => {
+  ] as const)('should take comma, point and minus, and refuse fractions, in %s', async (locale, shown, minus) => {
     const { page, context, errors, field, type } = await openIn(locale);
-    const left = field('From left, mm');
+    const left = field(WORDS[locale].left);
     for (const text of ['2,5', '2.5']) {
       await type('40');
       await type(text);
@@ -41,7 +47,7 @@ describe('typed numbers', () => {
     await type('−3');
     await expect.poll(() => left.inputValue()).toBe(minus);
     await type('1/2');
-    await page.getByRole('alert').filter({ hasText: '“1/2” is a fraction: write 0' }).waitFor();
+    await page.getByRole('alert').filter({ hasText: WORDS[locale].fraction }).waitFor();
     expect(await left.inputValue()).toBe('1/2');
     await left.fill('12');
     await left.press('ArrowUp');
