@@ -118,6 +118,8 @@ export class WallSurface extends LitElement {
   choose(index: number): void {
     if (this.liftedPrint?.index !== index) this.liftedPrint?.hide();
     this.tell('walk', index);
+    // Whoever cannot drag with a finger goes along the wall by taps on the prints at its edge.
+    if (index >= 0 && matchMedia('(pointer: coarse)').matches) this.holder.scene?.steering.reveal(index);
   }
 
   /** The print that is built up; −1 when none is. */

@@ -41,7 +41,7 @@ export const say: typeof english = {
   wallManyPrintsHanging: 'Die Wand: viele Drucke hängen, links die Einstellungen, und der ausgewählte Druck mit dem, was ihn abhebt.',
   look: 'Ansehen',
   walkAlongPrintsWith:
-    'Mit den Pfeiltasten oder einem Klick an den Drucken entlanggehen; *Näher* und *Ferner*, ein Rad oder zwei Finger holen sie heran.',
+    'Mit den Pfeiltasten oder einem Klick an den Drucken entlanggehen; ein Tippen auf einen am Rand holt ihn ganz ins Bild. *Näher* und *Ferner*, ein Rad oder zwei Finger holen sie heran.',
   sayWhatMayChange: 'Sagen, was sich ändern darf',
   orderInksHowPulls:
     'Reihenfolge, Farben, wie Druckgänge liegen, was wegbleibt: in den Einstellungen. *Was bleiben muss* hält einen Druckgang zuerst, zuletzt, in seiner Farbe oder unter einem anderen.',

@@ -40,7 +40,7 @@ export const say = speak('help/rooms', {
   wallManyPrintsHanging: 'The Wall: many prints hanging, settings on the left, and the selected print with what sets it apart.',
   look: 'Look',
   walkAlongPrintsWith:
-    'Walk along the prints with the arrow keys or a click; *Closer* and *Further*, a wheel or two fingers bring them nearer.',
+    'Walk along the prints with the arrow keys or a click; a tap on one at the edge brings it into view. *Closer* and *Further*, a wheel or two fingers bring them nearer.',
   sayWhatMayChange: 'Say what may change',
   orderInksHowPulls:
     'Order, inks, how pulls lie, what is left out: in the settings. *What must stay* holds a pull first, last, in its ink or under another.',
