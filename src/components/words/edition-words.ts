@@ -43,10 +43,16 @@ export function rangeOf(atMs: readonly number[], dayOf: (atMs: number) => string
   return first === last ? first : say.toFirst(first, last);
 }
 
+const WHAT_BECAME: Readonly<Record<ScreenFate['fate'], string>> = {
+  kept: say.screenKept,
+  cancelled: say.screenCancelled,
+  destroyed: say.screenDestroyed,
+};
+
 /** 'cancelled, by M. Sand, 5 May'; a dash where nothing was said. */
 export function fateOf(fate: ScreenFate | undefined): string {
   if (fate === undefined) return '–';
-  return [fate.fate, ...(fate.by === '' ? [] : [say.by(fate.by)]), ...(fate.when === '' ? [] : [fate.when])].join(', ');
+  return [WHAT_BECAME[fate.fate], ...(fate.by === '' ? [] : [say.by(fate.by)]), ...(fate.when === '' ? [] : [fate.when])].join(', ');
 }
 
 /** 'as the recipe says', or what of its pulls was pulled differently. */

@@ -19,10 +19,10 @@ export function fieldName(path: readonly PropertyKey[]): string {
 function found(root: unknown, path: readonly PropertyKey[]): string {
   let value = root;
   for (const key of path) {
-    if (typeof value !== 'object' || value === null) return 'nothing';
+    if (typeof value !== 'object' || value === null) return say.nothing;
     value = (value as Record<PropertyKey, unknown>)[key];
   }
-  if (value === undefined) return 'nothing';
+  if (value === undefined) return say.nothing;
   if (value === null) return 'null';
   if (typeof value === 'number') return String(value);
   const text = Array.isArray(value) ? say.listOf(value.length) : typeof value === 'object' ? say.anObject : JSON.stringify(value);

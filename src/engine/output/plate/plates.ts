@@ -137,7 +137,7 @@ function relief(images: readonly Image[], asked: PlateAsked): Cut {
     // Pieces may lie in the holes of others: all that is inside is cut first.
     const ordered = cut.toSorted((a, b) => Math.abs(ringArea(a.ring)) - Math.abs(ringArea(b.ring)));
     return {
-      name: say.plate(name, count === 1 ? '' : ` ${at + 1} of ${count}`),
+      name: count === 1 ? say.plate(name) : say.plateOf(name, at + 1, count),
       widthMm: sheet.widthMm,
       heightMm: sheet.heightMm,
       rings: ordered.map(({ ring }) => ring),

@@ -5,6 +5,7 @@ import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Stack } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { say } from '../../words/en/recipe/chest.ts';
+import { lowered } from '../../words/language.ts';
 
 /** Rows in which the sheet is looked at: enough to tell what is seen the most. */
 const ROWS = 200;
@@ -33,9 +34,9 @@ export function offeredNames(stack: Stack, studio: Studio, spans: SpanCache = ne
   const [screen] = most(screens, studio.screens);
   if (first === undefined || screen === undefined) return [];
   const names = [
-    second === undefined ? first : say.and(first, second.toLowerCase()),
-    say.in(screen, first.toLowerCase()),
-    third === undefined ? say.pulls(first, stack.pulls.length) : `${first}, ${second?.toLowerCase()}, ${third.toLowerCase()}`,
+    second === undefined ? first : say.and(first, lowered(second)),
+    say.in(screen, lowered(first)),
+    third === undefined ? say.pulls(first, stack.pulls.length) : [first, lowered(second ?? ''), lowered(third)].join(', '),
   ];
   return [...new Set(names)];
 }

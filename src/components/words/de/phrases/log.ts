@@ -2,6 +2,9 @@ import { counted, plural } from '../../../../engine/words/language.ts';
 import type { say as english } from '../../en/phrases/log.ts';
 
 export const say: typeof english = {
+  screenKept: 'behalten',
+  screenCancelled: 'ungültig gemacht',
+  screenDestroyed: 'vernichtet',
   aPull: 'ein Druckgang',
   wetUntil: (moment) => `nass bis ${moment}`,
   first: (pull) => `zuerst ${pull}`,

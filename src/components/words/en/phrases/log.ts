@@ -1,6 +1,9 @@
 import { counted, plural, speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('phrases/log', {
+  screenKept: 'kept',
+  screenCancelled: 'cancelled',
+  screenDestroyed: 'destroyed',
   aPull: 'a pull',
   wetUntil: (moment: string) => `wet until ${moment}`,
   first: (pull: string) => `${pull} first`,

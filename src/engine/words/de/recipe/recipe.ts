@@ -19,6 +19,7 @@ const below0 = (mm: number): boolean => String(mm).startsWith('-');
 const length = (mm: number): string => String(mm).replace('-', '');
 
 export const say: typeof english = {
+  nothing: 'nichts',
   theFile: 'die Datei',
   listOf: (count) => `eine Liste von ${count}`,
   anObject: 'ein Objekt',

@@ -21,7 +21,8 @@ export const say = speak('engine/output/plate', {
     gapMm: number;
   }) =>
     `A piece of ${whoOf} is ${roundTo} × ${roundTo2} mm, larger than a sheet of ${widthMm} × ${heightMm} mm with ${gapMm} mm free about it; take larger sheets.`,
-  plate: (name: string, at: string) => `${name} plate${at}`,
+  plate: (name: string) => `${name} plate`,
+  plateOf: (name: string, at: number, count: number) => `${name} plate ${at} of ${count}`,
   screenKey: (key: string, name: string) => `screen ${key}, ${name}`,
   kerfOfMmWith: (kerfMm: number, bridgeMm: number, key: string, name: string) =>
     `A kerf of ${kerfMm} mm with bridges of ${bridgeMm} mm leaves nothing to cut out of screen ${key}, ${name}; take a finer cut.`,

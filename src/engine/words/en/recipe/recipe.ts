@@ -1,6 +1,7 @@
 import { speak } from '../../language.ts';
 
 export const say = speak('engine/recipe/recipe', {
+  nothing: 'nothing',
   theFile: 'the file',
   listOf: (count: number) => `a list of ${count}`,
   anObject: 'an object',
