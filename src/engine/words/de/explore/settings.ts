@@ -150,7 +150,7 @@ export const say: typeof english = {
   offsetUpTo: 'Versatz bis zu',
   offsetsOfUpTo: (value, range) => `Versätze bis zu ${value} mm waren verlangt; eine Länge angeben, ${range} mm.`,
   leaveOutUpTo: 'Weglassen bis zu',
-  pulls2: 'Druckgänge',
+  pulls2: 'Gänge',
   numberOfScreensTo: (value, range) => `Die Zahl der Siebe zum Weglassen ist ${value}; eine ganze Zahl angeben, ${range}.`,
   bringInUpTo: 'Dazunehmen bis zu',
   screens2: 'Siebe',
