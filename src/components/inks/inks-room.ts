@@ -50,8 +50,11 @@ export class InksRoom extends RoomElement {
     const before = this.openSide();
     this.side = side;
     void this.updateComplete.then(() => {
-      if (this.wide.matches) this.renderRoot.querySelector('.side')?.scrollTo(0, 0);
+      const shown = this.renderRoot.querySelector<HTMLElement>('.side');
+      if (this.wide.matches) shown?.scrollTo(0, 0);
       else this.scrollTop = side === null ? this.listTop : 0;
+      // By keys it stands behind all inks and their overprints.
+      if (side !== null && side.kind !== 'ink') shown?.focus({ preventScroll: true });
     });
     if (!this.wide.matches && before === null && side !== null) this.listTop = this.scrollTop;
   }
@@ -101,7 +104,7 @@ export class InksRoom extends RoomElement {
         ${
           open === null
             ? nothing
-            : html`<aside class="side" aria-label=${this.sideLabel(open)}>
+            : html`<aside class="side" tabindex="-1" aria-label=${this.sideLabel(open)}>
               <button class="quiet back" @click=${() => this.open(null)}>${say.allInks}</button>
               ${this.renderSide(open)}
             </aside>`
