@@ -120,7 +120,7 @@ export function* planRest(input: RestInput, budgetMs: number, memory?: PairMemor
       ...(rest.now === undefined ? {} : restStart(input, rest.now, problem, leftOf)),
       ...(rest.setUpsBefore === undefined ? {} : { setUpsBefore: rest.setUpsBefore }),
     });
-  const find = (problem: VisitProblem): PullFinder => leftFinder(problem, groups);
+  const find = (problem: VisitProblem): PullFinder => leftFinder(problem, groups, rest.recipes);
   for (const plan of planVisit({ ...visit, testSheet, runs }, budgetMs, { startOf, find, memory })) {
     const made = inWordsOfVisit(plan, groups, rest.recipes);
     yield rest.now === undefined ? made : { ...made, begins: beginsOf(made, defined(start)) };
@@ -133,14 +133,19 @@ export function measuredRecipes(input: VisitInput | RestInput): Recipe[] {
   return groupsOf(input.rest).map(({ recipe }) => entryAt(input.rest.recipes, recipe));
 }
 
-/** Finds the pulls of the whole visit among those that are left. */
-function leftFinder({ sheets }: VisitProblem, groups: readonly Group[]): PullFinder {
+/**
+ * Finds the pulls of the whole visit among those that are left. A sheet that goes on in another way since the
+ * order was made keeps of it what is still to follow: a pull keeps its id.
+ */
+function leftFinder({ sheets }: VisitProblem, groups: readonly Group[], recipes: readonly Recipe[]): PullFinder {
   const place = new Map(sheets.map((sheet, s) => [sheet.number, s]));
   return (number, recipe, at) => {
     const s = place.get(number);
     if (s === undefined) return null;
     const group = entryAt(groups, entryAt(sheets, s).recipe);
-    const p = group.recipe === recipe ? group.left.indexOf(at) : -1;
+    const id = recipes[recipe]?.pulls[at]?.id;
+    const now = group.recipe === recipe ? at : entryAt(recipes, group.recipe).pulls.findIndex((pull) => pull.id === id);
+    const p = group.left.indexOf(now);
     return p < 0 ? null : [s, p];
   };
 }

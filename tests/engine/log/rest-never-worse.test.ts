@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../src/engine/base/random.ts';
-import { sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
+import { recipesAsPulled, sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
+import { chosenFor } from '../../../src/engine/log/now/chosen.ts';
 import { planRest, type RestInput, type RestPlan } from '../../../src/engine/log/rest.ts';
 import type { LogEvent, VisitHead } from '../../../src/engine/log/types.ts';
 import { visitHeadOf } from '../../../src/engine/log/visit-head.ts';
+import { studioOfRecipe } from '../../../src/engine/recipe/write.ts';
 import { type PressPlan, planVisit, type VisitInput } from '../../../src/engine/visit/visit.ts';
 import { CASE_PRESS, inventedVisit } from '../../helpers/printer-cases.ts';
 import { countedBy, goingOn, gramsByHand, less, pullsOf, unsound } from '../../helpers/rest-checks.ts';
@@ -94,6 +96,36 @@ describe('the rest planned anew', () => {
     const again = last(planRest(restOf({ ...visit, plan: found }), 1));
     expect(again.kept).toBe(true);
     expect(again.cards.map(pullsOf)).toEqual(found.cards.map(pullsOf));
+  });
+
+  it('should cost no more than a set-up when sheets take another pull that was chosen at the press', () => {
+    let joined = 0;
+    for (const seed of SEEDS.slice(0, 1)) {
+      const visit = begun(seed, 0.2, LARGE);
+      const before = goingOn(visit);
+      const [mounts, inks] = countedBy(before);
+      // Once what is on the press, half pulled, and once what was finished before it.
+      for (const card of [before[0]!, visit.plan.cards[1]!]) {
+        const { recipe, prints } = card.states[0]!;
+        const from = visit.head.recipes[recipe]!;
+        const sheets = sheetsAsPulled(visit.head, visit.events);
+        const takers = sheets.filter((sheet) => !card.states.some((state) => state.sheets.includes(sheet.number))).slice(0, 3);
+        const choice = { more: [from.pulls[prints[0]!]!], studio: studioOfRecipe(from), id: 'new', planned: true };
+        const happenings = chosenFor(takers, visit.head.recipes, choice);
+        const chosen = happenings.map((each, i) => ({ ...each, id: `c${i}`, atMs: 1e9, device: 'd' }) as LogEvent);
+        const events = [...visit.events, ...chosen];
+        const recipes = recipesAsPulled(visit.head, events);
+        const input = { ...restOf({ ...visit, events }), rest: { recipes, sheets: sheetsAsPulled(visit.head, events) } };
+        const rest = last(planRest(input, 1));
+        expectSound(rest, input);
+        const now = countedBy(rest.cards);
+        expect(rest.cards.length).toBeLessThanOrEqual(before.length + 1);
+        expect(now[0]).toBeLessThanOrEqual(mounts! + 2);
+        if (now[0] === mounts) expect(now[1]).toBeLessThanOrEqual(inks! + 2);
+        if (rest.cards.length <= before.length) joined++;
+      }
+    }
+    expect(joined).toBeGreaterThan(0);
   });
 
   it('should go on soundly after sheets were spoiled and ticks taken back', () => {

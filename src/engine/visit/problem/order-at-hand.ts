@@ -2,6 +2,7 @@ import { defined, entryAt, i32 } from '../../base/at.ts';
 import type { PlanProblem, SetUp } from '../../pullorder/types.ts';
 import type { PressPlan } from '../press-plan.ts';
 import type { VisitProblem } from '../visit-problem.ts';
+import { filled } from './fill-order.ts';
 
 /** An order that exists, in the planner's words, with the bed of each set-up. */
 export interface OrderAtHand {
@@ -15,7 +16,7 @@ export interface OrderAtHand {
 export type PullFinder = (number: number, recipe: number, at: number) => [number, number] | null;
 
 /**
- * The order of an earlier plan with what is finished struck out.
+ * The order of an earlier plan with what is finished struck out, and what it lacks put where it fits.
  * @param find absent = the plan is of the same visit
  */
 export function orderAtHand(plan: PressPlan, visit: VisitProblem, find: PullFinder = sameVisit(visit)): OrderAtHand {
@@ -30,7 +31,8 @@ export function orderAtHand(plan: PressPlan, visit: VisitProblem, find: PullFind
       beds.push(entryAt(plan.times, i).bed);
     }
   }
-  return { setUps, beds, sound: isSound(visit.problem, setUps) };
+  const order = filled(visit.problem, { setUps, beds });
+  return { ...order, sound: isSound(visit.problem, order.setUps) };
 }
 
 /** Offsets that were one lay may be two by now: then a set-up is several in a row. */
