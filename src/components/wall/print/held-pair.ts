@@ -15,12 +15,13 @@ interface Standing {
 
 /**
  * The prints that are held against each other, by number: the one in focus and the one under the mouse, or two that
- * are selected, or one that is selected and the one in focus. Without a second one only the first is there.
+ * are selected, unless another is in focus, or one that is selected and the one in focus. Without a second one only
+ * the first is there.
  */
 export function heldPair({ focused, over, selected }: Standing): [number, number] {
   if (over >= 0 && over !== focused && focused >= 0) return [focused, over];
   const [one = -1, two = -1] = selected;
-  if (selected.size === 2) return [one, two];
+  if (selected.size === 2 && (focused < 0 || selected.has(focused))) return [one, two];
   if (selected.size === 1 && focused >= 0 && one !== focused) return [one, focused];
   return [focused, -1];
 }

@@ -28,12 +28,14 @@ export class PrintWhy extends LitElement {
       font-size: var(--type-small);
     }
     p {
+      display: -webkit-box;
       margin: 0;
-      min-height: 1.4em;
+      min-height: 2.8em;
       overflow: hidden;
       line-height: 1.4;
-      text-overflow: ellipsis;
-      white-space: nowrap;
+      -webkit-box-orient: vertical;
+      -webkit-line-clamp: 2;
+      line-clamp: 2;
     }
     :host([side='right']) figure {
       left: auto;
@@ -56,16 +58,6 @@ export class PrintWhy extends LitElement {
       padding-top: var(--space-1);
       font-size: var(--type-fine);
       color: var(--ink-soft);
-    }
-    @media (max-width: 1240px) {
-      p {
-        display: -webkit-box;
-        min-height: 2.8em;
-        -webkit-box-orient: vertical;
-        -webkit-line-clamp: 2;
-        line-clamp: 2;
-        white-space: normal;
-      }
     }
     @media (max-width: 760px) {
       :host {

@@ -43,6 +43,7 @@ export class WallActions extends LitElement {
   }
 
   private find(kind: 'nearer' | 'away', variant: Variant): void {
+    this.open = false;
     this.dispatchEvent(new CustomEvent('print-derived', { detail: derivedAsk(kind, [variant]), bubbles: true, composed: true }));
   }
 

@@ -11,7 +11,11 @@ describe('heldPair', () => {
   });
 
   it('should hold two selected prints against each other, without a mouse', () => {
-    expect(heldPair({ focused: 3, over: -1, selected: new Set([5, 2]) })).toEqual([5, 2]);
+    for (const focused of [5, 2, -1]) expect(heldPair({ focused, over: -1, selected: new Set([5, 2]) })).toEqual([5, 2]);
+  });
+
+  it('should tell of a print that comes into focus beside two selected ones', () => {
+    expect(heldPair({ focused: 3, over: -1, selected: new Set([5, 2]) })).toEqual([3, -1]);
   });
 
   it('should hold one selected print against whichever comes into focus', () => {
