@@ -37,8 +37,9 @@ export interface ScreenSets {
   most: number;
 }
 
-function checked({ prints, most }: ScreensAsked): void {
+function checked({ prints, most, have = [] }: ScreensAsked): void {
   if (!Array.isArray(prints)) throw new EngineError('prepare.prints', say.listOfPrintsIs);
+  if (!Array.isArray(have)) throw new EngineError('prepare.have', say.screensThereAreList);
   if (!Number.isInteger(most) || most < 0) {
     throw new EngineError('prepare.most', say.numberOfNewScreens(most));
   }
@@ -55,7 +56,7 @@ function checked({ prints, most }: ScreensAsked): void {
 
 /**
  * The question in numbers.
- * @throws EngineError 'prepare.prints', 'prepare.most', 'prepare.print', 'prepare.weight'
+ * @throws EngineError 'prepare.prints', 'prepare.have', 'prepare.most', 'prepare.print', 'prepare.weight'
  */
 export function screenSets(asked: ScreensAsked): ScreenSets {
   checked(asked);

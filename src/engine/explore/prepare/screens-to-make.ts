@@ -83,7 +83,7 @@ class Search {
  * when all its screens are there, so adding screens one by one can be far off: branches are searched best
  * first under the linear relaxation of the integer programme, to the proof where its work allows, else
  * with the relaxation as a true bound. Deterministic; screens that no print needs are never named.
- * @throws EngineError 'prepare.prints', 'prepare.most', 'prepare.print', 'prepare.weight'
+ * @throws EngineError 'prepare.prints', 'prepare.have', 'prepare.most', 'prepare.print', 'prepare.weight'
  * Source: checked against all subsets and an integer programming solver, tests/engine/explore/prepare.
  */
 export function screensToMake(asked: ScreensAsked): ScreensToMake {

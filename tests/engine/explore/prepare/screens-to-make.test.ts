@@ -114,5 +114,6 @@ describe('screensToMake', () => {
       'Print 1 counts NaN; give 0 or a positive number.',
     );
     expect(() => screensToMake({ prints: [{}] as never, most: 1 })).toThrow('Print 1 names no screens');
+    expect(() => screensToMake({ prints: [], have: 5 as never, most: 1 })).toThrow('The screens that are there are a list of ids');
   });
 });
