@@ -14,6 +14,7 @@ const BRING_IN = 8;
  */
 export function emptyProject(like: Project): Project {
   const { surface = USUAL_SURFACE, trapping = { factor: USUAL_TRAPPING } } = like.drawer;
+  const { mustScreens: _must, notScreens: _not, onlyAtHand: _hand, ...explore } = like.explore;
   const inks = like.drawer.inks.map((ink) => reread(ink, like.drawer.surface, surface));
   return {
     format: PROJECT_FORMAT,
@@ -21,7 +22,7 @@ export function emptyProject(like: Project): Project {
     title: say.untitled,
     drawer: { ...like.drawer, inks, surface: { ...surface }, trapping: { ...trapping }, shapes: [], screens: [] },
     bench: [],
-    explore: { ...like.explore, holds: [], bringIn: BRING_IN },
+    explore: { ...explore, holds: [], bringIn: BRING_IN },
     recipes: [],
     visit: [],
     press: like.press,

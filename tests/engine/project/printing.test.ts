@@ -89,6 +89,11 @@ describe('surface and trapping of a project', () => {
     expect(emptyProject(after(demo, { kind: 'set-trapping', trapping: { factor: 1 } })).drawer.trapping).toEqual({ factor: 1 });
   });
 
+  it('should ask for no screen of the project before', () => {
+    const explore = { ...demo.explore, mustScreens: [demo.drawer.screens[0]!.id], onlyAtHand: true };
+    expect(emptyProject({ ...demo, explore }).explore).toEqual(emptyProject(demo).explore);
+  });
+
   it('should take films, trapping and surface of a fit in one step', () => {
     const [one, other] = demo.drawer.inks;
     const fit = {
