@@ -172,7 +172,9 @@ export class WhatNext extends LitElement {
                 ${aims.map(({ name }, i) => html`<option ?selected=${i === this.aim}>${name}</option>`)}
               </select>
             </label>`
-          : nothing
+          : aims.length > 0 || off
+            ? nothing
+            : html`<p class="soft small">${say.pinOrKeepPrint}</p>`
       }
       <label class="line wide">${say.screens}
         <select ?disabled=${off} @change=${(event: Event) => this.ask(() => (this.besideMm = Number((event.target as HTMLSelectElement).value)))}>

@@ -30,6 +30,8 @@ export function budgetFields(budget: PrepareBudget, { by, paper }: { by: Prepare
       by === 'screens'
         ? html`${field('filmM2', say.filmPositives, 'm²')} ${field('money', say.money)} ${field('hours', say.work, say.hours)}
           ${field('moneyEach', say.screenCosts)} ${field('hoursEach', say.andTakes, say.hours)}
+          ${budget.money !== undefined && !budget.moneyEach ? html`<p class="small">${say.moneyCountsOnce}</p>` : nothing}
+          ${budget.hours !== undefined && !budget.hoursEach ? html`<p class="small">${say.hoursCountOnce}</p>` : nothing}
           <p class="soft small">${say.filmPositiveIsAs(fixed(filmOfSheet(paper), 2))}</p>`
         : nothing
     }

@@ -4,6 +4,8 @@ import { say } from '../../words/en/wall/prepare.ts';
 
 /** Rows that are shown; more would be read by nobody. */
 const MOST_ROWS = 120;
+/** Of these, so many are for prints that lack something, which say what else to make. */
+const MOST_LACKING = 60;
 
 /** A column: a screen or an ink. */
 export interface MatrixColumn {
@@ -29,6 +31,10 @@ export function prepareMatrix(prints: readonly WantedPrint[], columns: readonly 
     return { print, names };
   });
   rows.sort((a, b) => a.names.length - b.names.length || b.print.weight - a.print.weight);
+  const printable = rows.filter(({ names }) => names.length === 0);
+  const lacking = rows.slice(printable.length);
+  const shown = printable.slice(0, MOST_ROWS - Math.min(lacking.length, MOST_LACKING));
+  shown.push(...lacking.slice(0, MOST_ROWS - shown.length));
   return html`<div class="scroll" tabindex="0" role="region" aria-label=${say.whatEachPrintTakes}>
       <table class="matrix">
         <thead>
@@ -39,7 +45,7 @@ export function prepareMatrix(prints: readonly WantedPrint[], columns: readonly 
           </tr>
         </thead>
         <tbody>
-          ${rows.slice(0, MOST_ROWS).map(
+          ${shown.map(
             ({ print, names }) => html`<tr ?data-printed=${names.length === 0}>
               <th scope="row">${print.name}${print.weight > 1 ? html` <span class="soft">× ${print.weight}</span>` : nothing}</th>
               ${columns.map(({ id, kind, state }) => {
@@ -52,5 +58,5 @@ export function prepareMatrix(prints: readonly WantedPrint[], columns: readonly 
         </tbody>
       </table>
     </div>
-    ${rows.length > MOST_ROWS ? html`<p class="soft small">${say.andMorePrints(rows.length - MOST_ROWS)}</p>` : nothing}`;
+    ${rows.length > shown.length ? html`<p class="soft small">${say.andMorePrints(rows.length - shown.length)}</p>` : nothing}`;
 }

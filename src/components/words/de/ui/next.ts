@@ -16,6 +16,7 @@ export const say: typeof english = {
   leastContrastOfEdges: 'kleinstem Kantenkontrast',
   mostContrastOfEdges: 'größtem Kantenkontrast',
   nearestToChosenPrint: 'Nähe zu einem gewählten Druck',
+  pinOrKeepPrint: 'Ist ein Druck angeheftet oder behalten, kann der Bogen ihm nähergebracht werden.',
   no: 'Kein',
   one: 'Ein',
   two: 'Zwei',

@@ -21,6 +21,8 @@ export const say: typeof english = {
   hours: 'Stunden',
   screenCosts: 'Ein Sieb kostet',
   andTakes: 'und braucht',
+  moneyCountsOnce: 'Das Geld zählt, sobald dasteht, was ein Sieb kostet.',
+  hoursCountOnce: 'Die Stunden zählen, sobald dasteht, was ein Sieb braucht.',
   filmPositiveIsAs: (filmOfSheet) => `Eine Filmvorlage ist so groß wie der Bogen, ${filmOfSheet} m².`,
   printsPossibleBy: (what, steps) => `Mögliche Drucke gegen ${what}: ${steps}`,
   there: 'da',

@@ -15,6 +15,7 @@ export const say = speak('ui/next', {
   leastContrastOfEdges: 'least contrast of edges',
   mostContrastOfEdges: 'most contrast of edges',
   nearestToChosenPrint: 'nearest to a chosen print',
+  pinOrKeepPrint: 'Pin or keep a print, and the sheet can be brought nearer to it.',
   no: 'No',
   one: 'One',
   two: 'Two',

@@ -20,6 +20,8 @@ export const say = speak('wall/prepare', {
   hours: 'hours',
   screenCosts: 'A screen costs',
   andTakes: 'and takes',
+  moneyCountsOnce: 'The money counts once you say what a screen costs.',
+  hoursCountOnce: 'The hours count once you say what a screen takes.',
   filmPositiveIsAs: (filmOfSheet: string) => `A film positive is as large as the sheet, ${filmOfSheet} m².`,
   printsPossibleBy: (what: string, steps: string) => `Prints possible by ${what}: ${steps}`,
   there: 'there',
