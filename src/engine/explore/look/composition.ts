@@ -1,5 +1,4 @@
 import { f64, num } from '../../base/at.ts';
-import { oklabFromLinearSrgb } from '../../colour/oklab.ts';
 import type { CellMap } from '../../stack/types.ts';
 import { fieldMeans } from './field-means.ts';
 
@@ -19,11 +18,11 @@ export const COMPOSITION_LENGTH = COUNT + 4;
 /**
  * How a print lies on its sheet, whatever its colours: how much of each of 8 × 8 fields stands off the
  * paper, where the middle of that lies, and how far it spreads either way.
- * @param linear cells × 3, linear sRGB 0–1; cell 0 is the paper
+ * @param oklab cells × 3, longer than that; cell 0 is the paper
  * @returns COMPOSITION_LENGTH numbers from 0, whose Euclidean distance is on the scale of OKLab differences
  */
-export function composition(map: CellMap, linear: ArrayLike<number>): Float64Array {
-  const weights = fieldMeans(map, FIELDS, standsOff(map, linear), 1);
+export function composition(map: CellMap, oklab: Float64Array): Float64Array {
+  const weights = fieldMeans(map, FIELDS, standsOff(map, oklab), 1);
   const out = new Float64Array(COMPOSITION_LENGTH);
   const mean = [0, 0];
   const square = [0, 0];
@@ -49,10 +48,11 @@ export function composition(map: CellMap, linear: ArrayLike<number>): Float64Arr
 }
 
 /** How far each cell stands off the paper, 0–1. */
-function standsOff(map: CellMap, linear: ArrayLike<number>): Float64Array {
-  const paper = oklabFromLinearSrgb(num(linear, 0), num(linear, 1), num(linear, 2));
-  return Float64Array.from({ length: map.cells }, (_, cell) => {
-    const [l, a, b] = oklabFromLinearSrgb(num(linear, cell * 3), num(linear, cell * 3 + 1), num(linear, cell * 3 + 2));
-    return Math.min(1, Math.hypot(l - paper[0], a - paper[1], b - paper[2]) / STANDS_OFF);
-  });
+function standsOff({ cells }: CellMap, oklab: Float64Array): Float64Array {
+  const [l, a, b] = [f64(oklab, 0), f64(oklab, 1), f64(oklab, 2)];
+  const out = new Float64Array(cells);
+  for (let cell = 0, at = 0; cell < cells; cell++, at += 3) {
+    out[cell] = Math.min(1, Math.hypot(f64(oklab, at) - l, f64(oklab, at + 1) - a, f64(oklab, at + 2) - b) / STANDS_OFF);
+  }
+  return out;
 }

@@ -14,8 +14,8 @@ import { imageName } from './image-name.ts';
 const LIGHT = { columns: 6, rows: 8 };
 const COLOUR = { columns: 3, rows: 4 };
 /** Kinds of colour whose areas are compared: middles in OKLab. */
-const L_MIDDLES = [0.25, 0.5, 0.75, 1];
-const AB_MIDDLES = [-0.12, 0, 0.12];
+const L_MIDDLES = Float64Array.of(0.25, 0.5, 0.75, 1);
+const AB_MIDDLES = Float64Array.of(-0.12, 0, 0.12);
 /** a and b count so much more than L, as they do in ΔE00 of printed colours (from memory). */
 const CHROMA_WEIGHT = 2;
 /** Other colours all over count as an OKLab difference of so much all over; a choice of ours. */
@@ -62,6 +62,7 @@ export class Describer {
   private readonly spans: SpanCache;
   private readonly builder = new CellMapBuilder();
   private readonly colours = createCellColours();
+  private oklab = new Float64Array(0);
   /** By their image at MAP_ROWS: the one print that shows it, or the images at FINE_ROWS of several. */
   private readonly images = new Map<string, readonly Pull[] | Set<string>>();
 
@@ -88,7 +89,7 @@ export class Describer {
   /** The same, with a name for the image. */
   look(pulls: readonly Pull[]): Look {
     const [map, linear, packed] = this.coloured(pulls, MAP_ROWS);
-    return { at: describeCells(map, linear, this.composed), image: imageName(map, packed) };
+    return { at: describeCells(map, linear, this.oklabOf(map.cells, linear), this.composed), image: imageName(map, packed) };
   }
 
   /**
@@ -114,6 +115,17 @@ export class Describer {
     return imageName(map, packed);
   }
 
+  private oklabOf(cells: number, linear: Float64Array): Float64Array {
+    if (this.oklab.length < cells * 3) this.oklab = new Float64Array(cells * 6);
+    for (let at = 0; at < cells * 3; at += 3) {
+      const [l, a, b] = oklabFromLinearSrgb(f64(linear, at), f64(linear, at + 1), f64(linear, at + 2));
+      this.oklab[at] = l;
+      this.oklab[at + 1] = a;
+      this.oklab[at + 2] = b;
+    }
+    return this.oklab;
+  }
+
   private coloured(pulls: readonly Pull[], rows: number): [CellMap, Float64Array, Uint32Array] {
     const { widthMm, heightMm, reflectance } = this.studio.paper;
     const grid = { widthMm, heightMm, rows };
@@ -127,12 +139,13 @@ export class Describer {
 /**
  * The descriptor of a print whose cells are coloured.
  * @param linear cells × 3, linear sRGB 0–1; exact from the map's runs
+ * @param oklab the same colours
  */
-function describeCells(map: CellMap, linear: ArrayLike<number>, composed: boolean): Descriptor {
+function describeCells(map: CellMap, linear: Float64Array, oklab: Float64Array, composed: boolean): Descriptor {
   const out = new Uint8Array(DESCRIPTOR_LENGTH + (composed ? COMPOSITION_LENGTH : 0));
   const lights = fieldMeans(map, LIGHT, linear, 3);
   const step = (value: number): number => Math.max(0, Math.min(255, Math.round(value * STEPS)));
-  if (composed) out.set(composition(map, linear).map(step), DESCRIPTOR_LENGTH);
+  if (composed) out.set(composition(map, oklab).map(step), DESCRIPTOR_LENGTH);
   const scale = Math.sqrt(1 / COLOURS) * CHROMA_WEIGHT;
   const [perColumn, perRow] = [LIGHT.columns / COLOUR.columns, LIGHT.rows / COLOUR.rows];
   for (let area = 0; area < COLOURS; area++) {
@@ -148,7 +161,7 @@ function describeCells(map: CellMap, linear: ArrayLike<number>, composed: boolea
     out[area * 2] = step(a * scale + 128 / STEPS);
     out[area * 2 + 1] = step(b * scale + 128 / STEPS);
   }
-  const kinds = kindAreas(map, linear);
+  const kinds = kindAreas(map, oklab);
   for (let kind = 0; kind < KINDS; kind++) out[COLOURS * 2 + kind] = step(Math.sqrt(f64(kinds, kind)) * AREA_WEIGHT);
   for (let area = 0; area < LIGHTS; area++) {
     const [l] = oklabFromLinearSrgb(f64(lights, area * 3), f64(lights, area * 3 + 1), f64(lights, area * 3 + 2));
@@ -158,33 +171,34 @@ function describeCells(map: CellMap, linear: ArrayLike<number>, composed: boolea
 }
 
 /** Share of the sheet in each kind of colour; a colour between kinds counts to its neighbours. */
-function kindAreas(map: CellMap, linear: ArrayLike<number>): Float64Array {
+function kindAreas(map: CellMap, oklab: Float64Array): Float64Array {
   const out = new Float64Array(KINDS);
   const sheet = map.widthMm * map.heightMm;
   for (let cell = 0; cell < map.cells; cell++) {
     const share = f64(map.areaMm2, cell) / sheet;
     if (!(share > 0)) continue;
-    const lab = oklabFromLinearSrgb(num(linear, cell * 3), num(linear, cell * 3 + 1), num(linear, cell * 3 + 2));
-    const [l, lPart] = between(L_MIDDLES, lab[0]);
-    const [a, aPart] = between(AB_MIDDLES, lab[1]);
-    const [b, bPart] = between(AB_MIDDLES, lab[2]);
+    const lAt = placeAmong(L_MIDDLES, f64(oklab, cell * 3));
+    const aAt = placeAmong(AB_MIDDLES, f64(oklab, cell * 3 + 1));
+    const bAt = placeAmong(AB_MIDDLES, f64(oklab, cell * 3 + 2));
+    const l = Math.min(L_MIDDLES.length - 2, Math.floor(lAt));
+    const a = Math.min(AB_MIDDLES.length - 2, Math.floor(aAt));
+    const b = Math.min(AB_MIDDLES.length - 2, Math.floor(bAt));
     for (let corner = 0; corner < 8; corner++) {
       const [dl, da, db] = [corner & 1, (corner >> 1) & 1, corner >> 2];
-      const part = (dl ? lPart : 1 - lPart) * (da ? aPart : 1 - aPart) * (db ? bPart : 1 - bPart);
-      if (part > 0)
-        out[((l + dl) * AB_MIDDLES.length + a + da) * AB_MIDDLES.length + b + db] =
-          f64(out, ((l + dl) * AB_MIDDLES.length + a + da) * AB_MIDDLES.length + b + db) + share * part;
+      const part = (dl ? lAt - l : 1 - (lAt - l)) * (da ? aAt - a : 1 - (aAt - a)) * (db ? bAt - b : 1 - (bAt - b));
+      if (part > 0) {
+        const kind = ((l + dl) * AB_MIDDLES.length + a + da) * AB_MIDDLES.length + b + db;
+        out[kind] = f64(out, kind) + share * part;
+      }
     }
   }
   return out;
 }
 
-/** Which two of the middles a value lies between, and how far it is to the upper one, 0–1. */
-function between(middles: readonly number[], value: number): [number, number] {
-  const step = num(middles, 1) - num(middles, 0);
-  const at = Math.max(0, Math.min(middles.length - 1, (value - num(middles, 0)) / step));
-  const low = Math.min(middles.length - 2, Math.floor(at));
-  return [low, at - low];
+/** Where a value lies among the middles: 1.5 between the second and the third. */
+function placeAmong(middles: Float64Array, value: number): number {
+  const step = f64(middles, 1) - f64(middles, 0);
+  return Math.max(0, Math.min(middles.length - 1, (value - f64(middles, 0)) / step));
 }
 
 /** How different two prints look: 0 for the same, about 0.02 where one has to look twice; both of one describer. */

@@ -1,4 +1,4 @@
-import { f64, num, u32 } from '../../base/at.ts';
+import { f64, u32 } from '../../base/at.ts';
 import type { CellMap } from '../../stack/types.ts';
 
 /** Fields of equal size that the sheet is cut into; a whole number of the map's rows to each. */
@@ -12,7 +12,7 @@ export interface Fields {
  * @param values cells × channels
  * @returns fields, row by row, × channels
  */
-export function fieldMeans(map: CellMap, fields: Fields, values: ArrayLike<number>, channels: number): Float64Array {
+export function fieldMeans(map: CellMap, fields: Fields, values: Float64Array, channels: number): Float64Array {
   const sums = new Float64Array(fields.columns * fields.rows * channels);
   const { rowStart, runEndMm, runCell, rows } = map;
   const widthMm = map.widthMm / fields.columns;
@@ -26,7 +26,7 @@ export function fieldMeans(map: CellMap, fields: Fields, values: ArrayLike<numbe
       const toMm = last || f64(runEndMm, run) < edgeMm ? f64(runEndMm, run) : edgeMm;
       const at = (base + column) * channels;
       const cell = u32(runCell, run) * channels;
-      for (let i = 0; i < channels; i++) sums[at + i] = f64(sums, at + i) + (toMm - fromMm) * num(values, cell + i);
+      for (let i = 0; i < channels; i++) sums[at + i] = f64(sums, at + i) + (toMm - fromMm) * f64(values, cell + i);
       fromMm = toMm;
       if (f64(runEndMm, run) <= toMm) run++;
       else column++;

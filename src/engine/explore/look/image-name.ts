@@ -1,4 +1,4 @@
-import { defined, f64, u32 } from '../../base/at.ts';
+import { f64, u32 } from '../../base/at.ts';
 import type { CellMap } from '../../stack/types.ts';
 
 /** Ends of runs are told apart from so much on, mm: the grid on which offsets lie. */
@@ -11,7 +11,7 @@ const END_MM = 0.1;
  * @returns 16 hex digits; two images of one wall of 10,000 share one with a chance of about 3 · 10⁻¹²
  * Source: two lanes of the 32-bit multiply–xorshift of MurmurHash3 (A. Appleby, public domain), from memory.
  */
-export function imageName(map: CellMap, packed: ArrayLike<number>): string {
+export function imageName(map: CellMap, packed: Uint32Array): string {
   let a = 0x9e3779b9;
   let b = 0x3c6ef372;
   const add = (value: number): void => {
@@ -23,8 +23,8 @@ export function imageName(map: CellMap, packed: ArrayLike<number>): string {
   for (let row = 0; row < map.rows; row++) {
     const end = u32(map.rowStart, row + 1);
     for (let run = u32(map.rowStart, row); run < end; run++) {
-      const colour = defined(packed[u32(map.runCell, run)]);
-      if (run + 1 < end && packed[u32(map.runCell, run + 1)] === colour) continue;
+      const colour = u32(packed, u32(map.runCell, run));
+      if (run + 1 < end && u32(packed, u32(map.runCell, run + 1)) === colour) continue;
       add(colour);
       add(Math.round(f64(map.runEndMm, run) / END_MM));
     }
