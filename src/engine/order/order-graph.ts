@@ -1,4 +1,4 @@
-import { num } from '../base/at.ts';
+import { f64, i32, num } from '../base/at.ts';
 import type { Overlap } from './overlaps.ts';
 import type { SwapDeltas } from './swap-delta.ts';
 
@@ -13,22 +13,27 @@ import type { SwapDeltas } from './swap-delta.ts';
  * @returns sorted by a, then b
  */
 export function orderGraph(
-  areas: ArrayLike<number>,
+  areas: Float64Array,
   films: readonly number[],
   deltas: SwapDeltas,
   { minDeltaE, minAreaMm2 }: { minDeltaE: number; minAreaMm2: number },
 ): Overlap[] {
   const n = films.length;
   const edges: Overlap[] = [];
-  const unders = new Set<number>();
+  const unders: number[] = [];
+  const first = Int32Array.from(films, (film) => films.indexOf(film));
+  /** By the first pull of a film, the last pair under which it lies. */
+  const listed = new Int32Array(n).fill(-1);
   for (let a = 0; a < n; a++) {
     for (let b = a + 1; b < n; b++) {
-      const areaMm2 = num(areas, a * n + b);
-      if (films[a] === films[b] || !(areaMm2 >= minAreaMm2)) continue;
-      unders.clear();
+      const areaMm2 = f64(areas, a * n + b);
+      if (first[a] === first[b] || !(areaMm2 >= minAreaMm2)) continue;
+      unders.length = 0;
       for (let k = 0; k < n; k++) {
-        if (k === a || k === b) continue;
-        if (num(areas, a * n + k) >= minAreaMm2 && num(areas, b * n + k) >= minAreaMm2) unders.add(num(films, k));
+        if (k === a || k === b || listed[i32(first, k)] === a * n + b) continue;
+        if (!(f64(areas, a * n + k) >= minAreaMm2) || !(f64(areas, b * n + k) >= minAreaMm2)) continue;
+        listed[i32(first, k)] = a * n + b;
+        unders.push(num(films, k));
       }
       const deltaE = deltas.largest(num(films, a), num(films, b), unders);
       if (deltaE >= minDeltaE) edges.push({ a, b, areaMm2, deltaE });

@@ -1,5 +1,6 @@
-import { entryAt } from '../base/at.ts';
+import { entryAt, f64 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
+import { PairNumbers } from '../base/pair-numbers.ts';
 import { deltaE2000 } from '../colour/delta-e.ts';
 import { labD50 } from '../colour/lab.ts';
 import { filmFactor } from '../ink/film/film-factor.ts';
@@ -14,7 +15,7 @@ import { say } from '../words/en/order/order.ts';
 /** In the place of a film number: bare paper. */
 export const PAPER = -1;
 
-/** Keeps three film numbers inside one exact number. */
+/** More films than this are taken for a mistake. */
 const MAX_FILMS = 2 ** 16;
 
 /** What of a studio exchanges depend on. */
@@ -30,7 +31,10 @@ export class SwapDeltas {
   private readonly screens: ReadonlyMap<string, Screen>;
   private readonly ids = new Map<string, number>();
   private readonly films: LaidFilm[] = [];
-  private readonly known = new Map<number, number>();
+  /** Pairs of films by number, then such a number with what lies under both. */
+  private readonly pairs = new PairNumbers();
+  private readonly asked = new PairNumbers();
+  private known = new Float64Array(64);
 
   constructor(studio: SwapStudio) {
     this.studio = studio;
@@ -85,19 +89,27 @@ export class SwapDeltas {
   delta(a: number, b: number, under = PAPER): number {
     if (a === b) return 0;
     if (a > b) [a, b] = [b, a];
-    const key = (a * MAX_FILMS + b) * MAX_FILMS + under + 1;
-    let value = this.known.get(key);
-    if (value === undefined) {
-      const ground = Float64Array.from(this.studio.paper.reflectance);
-      if (under !== PAPER) overFilm(this.film(under, PAPER), ground, ground);
-      const ab = overFilm(this.film(a, under), ground, new Float64Array(ground.length));
-      overFilm(this.film(b, a), ab, ab);
-      const ba = overFilm(this.film(b, under), ground, new Float64Array(ground.length));
-      overFilm(this.film(a, b), ba, ba);
-      value = deltaE2000(labD50(ab), labD50(ba));
-      this.known.set(key, value);
+    let pair = this.pairs.of(a, b);
+    if (pair < 0) pair = this.pairs.add(a, b);
+    const known = this.asked.of(pair, under);
+    if (known >= 0) return f64(this.known, known);
+    const number = this.asked.add(pair, under);
+    if (number === this.known.length) {
+      const grown = new Float64Array(number * 2);
+      grown.set(this.known);
+      this.known = grown;
     }
-    return value;
+    return (this.known[number] = this.worked(a, b, under));
+  }
+
+  private worked(a: number, b: number, under: number): number {
+    const ground = Float64Array.from(this.studio.paper.reflectance);
+    if (under !== PAPER) overFilm(this.film(under, PAPER), ground, ground);
+    const ab = overFilm(this.film(a, under), ground, new Float64Array(ground.length));
+    overFilm(this.film(b, a), ab, ab);
+    const ba = overFilm(this.film(b, under), ground, new Float64Array(ground.length));
+    overFilm(this.film(a, b), ba, ba);
+    return deltaE2000(labD50(ab), labD50(ba));
   }
 
   /**

@@ -1,4 +1,5 @@
-import { defined, entryAt, f64, i32, u8 } from '../../base/at.ts';
+import { defined, entryAt, f64, u8 } from '../../base/at.ts';
+import { PairNumbers } from '../../base/pair-numbers.ts';
 import { deltaE2000At } from '../../colour/delta-e.ts';
 import { labFromXyzD50 } from '../../colour/lab.ts';
 import { BANDS, WEIGHTS_D50 } from '../../colour/weights.ts';
@@ -25,9 +26,8 @@ const XYZ_WEIGHTS = Float64Array.from({ length: BANDS * 3 }, (_, i) => {
   const { x, y, z } = WEIGHTS_D50;
   return defined([x, y, z][i % 3])[Math.floor(i / 3)] ?? Number.NaN;
 });
-/** Sequences of films that are remembered at most; of more, all are forgotten. */
-const MOST_NODES = 1 << 15;
-const SLOTS = MOST_NODES * 2;
+/** Piles that are remembered at most; of more, all are forgotten. */
+const MOST_PILES = 1 << 15;
 
 /** One film of a pile, with what is known of all from the topmost down to it. */
 class Level {
@@ -66,10 +66,9 @@ export class Pile {
   private readonly white = new Float64Array(BANDS);
   private readonly black = new Float64Array(BANDS);
   private readonly lab = new Float64Array(6);
-  /** Slots × (pile above, lowest film, pile); −1 in the first where it is free. */
-  private readonly slots = new Int32Array(SLOTS * 3).fill(-1);
-  private readonly hides = new Uint8Array(MOST_NODES);
-  private nodes = 1;
+  /** Piles by that of the films above the lowest, and the lowest; 0 is no films at all. */
+  private readonly known = new PairNumbers(MOST_PILES);
+  private readonly hides = new Uint8Array(MOST_PILES + 1);
 
   /** @param leastDeltaE black and white below films that differ by less than this count as hidden, ΔE00 */
   constructor(leastDeltaE: number) {
@@ -79,10 +78,7 @@ export class Pile {
   /** Makes room for the piles of a print, whose numbers hold until the next is begun. @returns the number of no films */
   begin(): number {
     // A print meets some hundreds.
-    if (this.nodes > MOST_NODES / 2) {
-      this.slots.fill(-1);
-      this.nodes = 1;
-    }
+    if (this.known.size > MOST_PILES / 2) this.known.clear();
     return 0;
   }
 
@@ -97,19 +93,11 @@ export class Pile {
     level.film = laid.film;
     level.shares = laid.shares;
     level.bounded = false;
-    let slot = (Math.imul(above, 0x9e3779b1) ^ Math.imul(laid.id + 1, 0x85ebca6b)) >>> 0;
-    slot = (slot ^ (slot >>> 15)) & (SLOTS - 1);
-    const { slots } = this;
-    for (; slots[slot * 3] !== -1; slot = (slot + 1) & (SLOTS - 1)) {
-      if (slots[slot * 3] !== above || slots[slot * 3 + 1] !== laid.id) continue;
-      const pile = i32(slots, slot * 3 + 2);
-      return u8(this.hides, pile) === 1 ? -1 - pile : pile;
-    }
+    const known = this.known.of(above, laid.id) + 1;
+    if (known > 0) return u8(this.hides, known) === 1 ? -1 - known : known;
     const hides = this.hidesBelow(depth + 1);
-    // More than a print has: then it is asked again.
-    if (this.nodes === MOST_NODES) return hides ? -1 : MOST_NODES;
-    const pile = this.nodes++;
-    slots.set([above, laid.id, pile], slot * 3);
+    // Of a print with more piles than there is room for, the last are looked at anew whenever they are met.
+    const pile = this.known.size < MOST_PILES - 1 ? this.known.add(above, laid.id) + 1 : MOST_PILES;
     this.hides[pile] = hides ? 1 : 0;
     return hides ? -1 - pile : pile;
   }

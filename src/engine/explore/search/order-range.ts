@@ -1,4 +1,4 @@
-import { num } from '../../base/at.ts';
+import { entryAt, f64, num } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
 import type { ExploreSettings } from '../types.ts';
 import { arrange, type Constraints } from './arrange.ts';
@@ -37,7 +37,7 @@ export function orderRange({ orderFrom, orderTo }: Pick<ExploreSettings, 'orderF
  */
 export function turnedShare(pairs: readonly (readonly [number, number])[], order: readonly number[], ranks: readonly number[]): number {
   if (pairs.length === 0) return 0;
-  return turnedBy(pairs, placesOf(order), ranks) / pairs.length;
+  return turnedBy(pairs, Float64Array.from(placesOf(order)), Float64Array.from(ranks)) / pairs.length;
 }
 
 /**
@@ -91,32 +91,41 @@ interface Way {
 /** The order on a way at which a share of pairs is turned. */
 function strayed(pairs: readonly (readonly [number, number])[], { legs, ranks, target }: Way): number[] {
   const wanted = Math.round(target * pairs.length);
+  const ways = legs.map((places) => Float64Array.from(places));
+  const base = Float64Array.from(ranks);
+  const under = new Float64Array(ranks.length);
+  const over = new Float64Array(ranks.length);
   let low = 0;
   let high = legs.length - 1;
   for (let i = 0; i < HALVINGS; i++) {
     const middle = (low + high) / 2;
-    if (turnedBy(pairs, scoresAt(legs, middle), ranks) < wanted) low = middle;
+    scoresAt(ways, middle, under);
+    if (turnedBy(pairs, under, base) < wanted) low = middle;
     else high = middle;
   }
-  const ends = [low, high].map((at) => scoresAt(legs, at));
-  const [under = [], over = []] = ends;
-  const missed = (scores: readonly number[]): number => Math.abs(turnedBy(pairs, scores, ranks) - wanted);
+  scoresAt(ways, low, under);
+  scoresAt(ways, high, over);
+  const missed = (scores: Float64Array): number => Math.abs(turnedBy(pairs, scores, base) - wanted);
   const scores = missed(under) <= missed(over) ? under : over;
-  return Array.from(ranks.keys()).sort((a, b) => num(scores, a) - num(scores, b) || num(ranks, a) - num(ranks, b));
+  return Array.from(ranks.keys()).sort((a, b) => f64(scores, a) - f64(scores, b) || num(ranks, a) - num(ranks, b));
 }
 
-/** Between the places of two orders; `at` counts the legs of the way. */
-function scoresAt(legs: readonly (readonly number[])[], at: number): number[] {
-  const leg = Math.min(legs.length - 2, Math.floor(at));
-  const [from = [], to = []] = [legs[leg], legs[leg + 1]];
-  return from.map((place, pull) => place + (at - leg) * (num(to, pull) - place));
+/**
+ * Between the places of two orders.
+ * @param at counts the legs of the way
+ * @param out receives the place of each pull
+ */
+function scoresAt(ways: readonly Float64Array[], at: number, out: Float64Array): void {
+  const leg = Math.min(ways.length - 2, Math.floor(at));
+  const [from, to] = [entryAt(ways, leg), entryAt(ways, leg + 1)];
+  for (let pull = 0; pull < out.length; pull++) out[pull] = f64(from, pull) + (at - leg) * (f64(to, pull) - f64(from, pull));
 }
 
-function turnedBy(pairs: readonly (readonly [number, number])[], scores: readonly number[], ranks: readonly number[]): number {
+function turnedBy(pairs: readonly (readonly [number, number])[], scores: Float64Array, ranks: Float64Array): number {
   let turned = 0;
   for (const [a, b] of pairs) {
-    const now = num(scores, a) - num(scores, b) || num(ranks, a) - num(ranks, b);
-    if (now > 0 !== num(ranks, a) - num(ranks, b) > 0) turned++;
+    const now = f64(scores, a) - f64(scores, b) || f64(ranks, a) - f64(ranks, b);
+    if (now > 0 !== f64(ranks, a) - f64(ranks, b) > 0) turned++;
   }
   return turned;
 }
