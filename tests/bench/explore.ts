@@ -1,9 +1,9 @@
 import { Describer } from '../../src/engine/explore/look/descriptor.ts';
 import { VariantMeter } from '../../src/engine/explore/measure/variant-measures.ts';
-import { CellMapBuilder, type PlacedSpans } from '../../src/engine/stack/cell-map.ts';
+import { CellMapBuilder } from '../../src/engine/stack/cell-map.ts';
 import { stackLayers, type Layer } from '../../src/engine/stack/layers.ts';
 import { SpanCache } from '../../src/engine/stack/screen-spans.ts';
-import type { Stack } from '../../src/engine/stack/types.ts';
+import type { PlacedSpans, Stack } from '../../src/engine/stack/types.ts';
 import { thumbnailCase } from './thumbnail-cases.ts';
 import { skia } from './thumbnail-rivals.ts';
 

@@ -5,12 +5,11 @@ import { stackReflectance } from '../../src/engine/ink/film/film.ts';
 import { screenRings } from '../../src/engine/shapes/place/placed.ts';
 import { colourCells, createCellColours } from '../../src/engine/stack/appearance.ts';
 import { CellMapBuilder } from '../../src/engine/stack/cell-map.ts';
-import type { PlacedSpans } from '../../src/engine/stack/cell-map.ts';
 import { stackLayers } from '../../src/engine/stack/layers.ts';
 import type { Layer } from '../../src/engine/stack/layers.ts';
 import { paintThumbnail } from '../../src/engine/stack/paint.ts';
 import { SpanCache } from '../../src/engine/stack/screen-spans.ts';
-import type { Stack } from '../../src/engine/stack/types.ts';
+import type { PlacedSpans, Stack } from '../../src/engine/stack/types.ts';
 import type { ThumbnailCase } from './thumbnail-cases.ts';
 
 /** Paints one variant and returns its pixels (which the next call may overwrite). */

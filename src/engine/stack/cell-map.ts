@@ -1,19 +1,10 @@
 import { entryAt, f64, i32, u32 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
-import type { RowSpans } from '../geometry/row-crossings.ts';
 import { say } from '../words/en/stack/stack.ts';
 import { roomForCells, roomForRuns } from './map-limits.ts';
 import { RowEvents } from './row-events.ts';
-import type { CellMap, RowGrid } from './types.ts';
-
-/** The spans of one placed screen, with the shift that puts them on the grid. */
-export interface PlacedSpans {
-  spans: RowSpans;
-  /** Added to every x, mm. */
-  dxMm: number;
-  /** Added to every row number: an offset downwards by whole rows. */
-  rowShift: number;
-}
+import { MapRoom } from './rows/map-room.ts';
+import type { CellMap, PlacedSpans, RowGrid } from './types.ts';
 
 /**
  * Which placed screens cover which part of the sheet.
@@ -41,8 +32,12 @@ export function copyCellMap(map: CellMap): CellMap {
   };
 }
 
+/** All builders share it: what it finds is copied out. */
+const room = new MapRoom();
+
 /** Builds one cell map after another in the same buffers. */
 export class CellMapBuilder {
+  private readonly plain: boolean;
   private readonly events = new RowEvents();
   // The cells found so far: open addressing on the hash, verified on the cover words.
   private slots = new Int32Array(1024).fill(-1);
@@ -65,6 +60,11 @@ export class CellMapBuilder {
     runCell: new Uint32Array(4096),
   };
 
+  /** @param plain always by plain code, as on machines that cannot run another, and as maps that are too large are built; the map is the same */
+  constructor(plain = false) {
+    this.plain = plain;
+  }
+
   /**
    * As `buildCellMap`, but in this builder's own buffers: the map holds until the next `build`, and
    * its arrays are longer than the map (`cells`, `words` and `rowStart[rows]` say how far to read).
@@ -81,7 +81,17 @@ export class CellMapBuilder {
     map.rows = rows;
     map.screens = placed.length;
     this.reset(placed.length, rows);
+    const found = this.plain ? -1 : room.build(map, placed, this.zobrist);
+    if (found >= 0) {
+      this.fit(found);
+      room.copyTo(map, found);
+      return map;
+    }
+    return this.buildPlain(placed, grid);
+  }
 
+  private buildPlain(placed: readonly PlacedSpans[], { widthMm, heightMm, rows }: RowGrid): CellMap {
+    const { map } = this;
     const rowHeightMm = heightMm / rows;
     let runs = 0;
     for (let row = 0; row < rows; row++) {
@@ -195,6 +205,13 @@ export class CellMapBuilder {
     return cell;
   }
 
+  /** Makes room for the lists of a map that is known. */
+  private fit(runs: number): void {
+    const { map } = this;
+    if (runs > map.runEndMm.length) this.growRuns(runs);
+    while (map.cells > map.areaMm2.length) this.growCells();
+  }
+
   private growRuns(wanted: number): void {
     const room = roomForRuns(wanted);
     const runEndMm = new Float64Array(room);
@@ -212,7 +229,7 @@ export class CellMapBuilder {
     const cover = new Uint32Array(capacity * map.words);
     const cellHash = new Int32Array(capacity);
     areaMm2.set(map.areaMm2);
-    cover.set(map.cover.subarray(0, (map.cells - 1) * map.words));
+    cover.set(map.cover.subarray(0, Math.min(map.cells - 1, map.areaMm2.length) * map.words));
     cellHash.set(this.cellHash);
     map.areaMm2 = areaMm2;
     map.cover = cover;

@@ -7,10 +7,9 @@ import type { SheetOutline } from '../shapes/place/placed.ts';
 import type { Screen, Shape } from '../shapes/types.ts';
 import type { Studio } from '../studio/studio.ts';
 import { unknownScreen } from '../studio/unknown-screen.ts';
-import type { PlacedSpans } from './cell-map.ts';
 import { edgesWith } from './map-limits.ts';
 import { checkOffset } from './placement.ts';
-import type { Pull, RowGrid, Stack } from './types.ts';
+import type { PlacedSpans, Pull, RowGrid, Stack } from './types.ts';
 
 /** When the kept spans and turned outlines hold more values than this (about 64 MB), all are dropped and begun anew. */
 const MAX_KEPT_VALUES = 8_000_000;

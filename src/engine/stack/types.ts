@@ -1,3 +1,5 @@
+import type { RowSpans } from '../geometry/row-crossings.ts';
+
 /** One impression of one screen in one ink on one sheet. */
 export interface Pull {
   /** Unique within its stack; kept when the pull moves. */
@@ -24,6 +26,15 @@ export interface RowGrid {
   widthMm: number;
   heightMm: number;
   rows: number;
+}
+
+/** The spans of one placed screen, with the shift that puts them on the grid. */
+export interface PlacedSpans {
+  spans: RowSpans;
+  /** Added to every x, mm. */
+  dxMm: number;
+  /** Added to every row number: an offset downwards by whole rows. */
+  rowShift: number;
 }
 
 /**

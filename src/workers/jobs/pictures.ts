@@ -1,12 +1,12 @@
 import { differentPlaces, outlineCells } from '../../engine/order/groups/where-different.ts';
 import { mapOverlaps } from '../../engine/order/map-overlaps.ts';
 import { colourCells, createCellColours, stateColours, type CellColours } from '../../engine/stack/appearance.ts';
-import { CellMapBuilder, type PlacedSpans } from '../../engine/stack/cell-map.ts';
+import { CellMapBuilder } from '../../engine/stack/cell-map.ts';
 import { stackLayers } from '../../engine/stack/layers.ts';
 import { type PlaceReading, readPlace } from '../../engine/stack/look/read-place.ts';
 import { paintThumbnail } from '../../engine/stack/paint.ts';
 import { SpanCache } from '../../engine/stack/screen-spans.ts';
-import type { CellMap, Pull, Stack } from '../../engine/stack/types.ts';
+import type { CellMap, PlacedSpans, Pull, Stack } from '../../engine/stack/types.ts';
 import { paintView, ViewCache } from '../../engine/stack/view.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import type {

@@ -1,3 +1,5 @@
+import { list, section, signed, unsigned } from '../code/wasm-bytes.ts';
+
 /** A whole number of 32 bits in lane code, such as an address. */
 export interface Whole {
   readonly whole: number;
@@ -199,22 +201,4 @@ export class LaneCode {
 
 function get(value: Whole | Lanes): number[] {
   return [0x20, ...unsigned('whole' in value ? value.whole : value.lanes)];
-}
-
-function section(id: number, content: readonly number[]): number[] {
-  return [id, ...unsigned(content.length), ...content];
-}
-
-function list(items: readonly number[]): number[] {
-  return [...unsigned(items.length), ...items];
-}
-
-/** LEB128 without a sign. */
-function unsigned(value: number): number[] {
-  return value < 128 ? [value] : [(value & 127) | 128, ...unsigned(value >>> 7)];
-}
-
-/** LEB128 with a sign. */
-function signed(value: number): number[] {
-  return value >= -64 && value < 64 ? [value & 127] : [(value & 127) | 128, ...signed(value >> 7)];
 }

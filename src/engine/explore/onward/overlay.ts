@@ -1,6 +1,5 @@
 import { f64, i32, u32 } from '../../base/at.ts';
-import type { PlacedSpans } from '../../stack/cell-map.ts';
-import type { CellMap } from '../../stack/types.ts';
+import type { CellMap, PlacedSpans } from '../../stack/types.ts';
 
 /** A map with one more placed screen over it. */
 export interface Overlay {
