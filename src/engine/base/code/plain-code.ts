@@ -1,6 +1,9 @@
 import { Int, IntVariable, Ints, Real, RealVariable, Reals } from './values.ts';
 import { list, section, signed, unsigned } from './wasm-bytes.ts';
 
+/** One answer, or some of which all must be yes. */
+type Asked = Int | readonly Int[];
+
 const I32 = 0x7f;
 const F64 = 0x7c;
 
@@ -55,28 +58,30 @@ export class PlainCode {
     else this.code.push(...to.place(index), ...Real.of(value as Real | number).code, 0x39, 3, 0);
   }
 
-  when(asked: Int, then: () => void, otherwise?: () => void): void {
-    this.code.push(...asked.code, 0x04, 0x40);
+  /** @param asked answers that are all yes; each is worked out only after those before it are */
+  when(asked: Asked, then: () => void, otherwise?: () => void): void {
+    this.code.push(0x02, 0x40, 0x02, 0x40);
+    this.unless(answers(asked), 0);
     then();
-    if (otherwise !== undefined) {
-      this.code.push(0x05);
-      otherwise();
-    }
+    this.code.push(0x0c, 1, 0x0b);
+    otherwise?.();
     this.code.push(0x0b);
   }
 
-  /** Again and again while the answer is yes. */
-  during(asked: Int, body: () => void): void {
-    this.code.push(0x02, 0x40, 0x03, 0x40, ...asked.code, 0x45, 0x0d, 1);
+  /** Again and again while all answers are yes; each is worked out only after those before it. */
+  during(asked: Asked, body: () => void): void {
+    this.code.push(0x02, 0x40, 0x03, 0x40);
+    this.unless(answers(asked), 1);
     body();
     this.code.push(0x0c, 0, 0x0b, 0x0b);
   }
 
-  /** Again and again as long as the answer is yes afterwards. */
-  repeat(body: () => void, asked: () => Int): void {
-    this.code.push(0x03, 0x40);
+  /** Again and again as long as all answers are yes afterwards. */
+  repeat(body: () => void, asked: () => Asked): void {
+    this.code.push(0x02, 0x40, 0x03, 0x40);
     body();
-    this.code.push(...asked().code, 0x0d, 0, 0x0b);
+    this.unless(answers(asked()), 1);
+    this.code.push(0x0c, 0, 0x0b, 0x0b);
   }
 
   /** For each whole number from 0 on below an end that is 1 or more. */
@@ -94,11 +99,6 @@ export class PlainCode {
   /** Ends the function. */
   giveBack(value: Int | number): void {
     this.code.push(...Int.of(value).code, 0x0f);
-  }
-
-  /** Both answers yes; the second is worked out only after the first. */
-  both(first: Int, second: Int): Int {
-    return new Int([...first.code, 0x04, I32, ...second.code, 0x05, 0x41, 0, 0x0b]);
   }
 
   /** One of two answers yes; the second is worked out only after the first. */
@@ -120,7 +120,16 @@ export class PlainCode {
     ]);
   }
 
+  /** Leaves so many blocks where an answer is no. */
+  private unless(asked: readonly Int[], blocks: number): void {
+    for (const answer of asked) this.code.push(...answer.code, 0x45, 0x0d, blocks);
+  }
+
   private local(kind: number): number {
     return this.params + this.kinds.push(kind) - 1;
   }
+}
+
+function answers(asked: Asked): readonly Int[] {
+  return asked instanceof Int ? [asked] : asked;
 }

@@ -1,7 +1,7 @@
 import { f64, u32 } from '../../base/at.ts';
 import type { CellMap } from '../../stack/types.ts';
-import { edgeLengths } from './edge-lengths.ts';
-import type { EdgeLengths } from './edge-tally.ts';
+import { edgeLengths } from './lines/edge-lengths.ts';
+import type { EdgeLengths } from './lines/edge-tally.ts';
 
 /** What all prints of one map share, whatever their orders and inks. */
 export interface MapFigures {

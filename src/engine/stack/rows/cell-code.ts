@@ -66,7 +66,7 @@ export class CellCode {
               code.set(base, next.times(words));
               code.set(word, 0);
               const same = lists.ints('cover').at(base.plus(word)).is(lists.ints('wanted').at(word));
-              code.during(code.both(word.below(words), same), () => code.add(word, 1));
+              code.during([word.below(words), same], () => code.add(word, 1));
               code.set(open, word.below(words));
             });
             code.set(slot, slot.plus(1).and(mask));

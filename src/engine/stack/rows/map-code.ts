@@ -95,12 +95,12 @@ function gather(code: PlainCode, lists: Lists, { row, news, lefts, here, passes,
         code.set(own, own.plus(lists.ints('startAt').at(bit)));
         code.set(at, lists.ints('xAt').at(bit).plus(starts.at(own)));
         code.set(end, lists.ints('xAt').at(bit).plus(starts.at(own, 1)));
-        code.during(code.both(at.below(end), xMm.at(at).plus(dxMm).atMost(0)), () => {
+        code.during([at.below(end), xMm.at(at).plus(dxMm).atMost(0)], () => {
           code.put(lists.ints('left'), lefts, bit);
           code.add(lefts, 1);
           code.add(at, 1);
         });
-        code.during(code.both(at.below(end), xMm.at(end.minus(1)).plus(dxMm).below(widthMm).not()), () => code.add(end, -1));
+        code.during([at.below(end), xMm.at(end.minus(1)).plus(dxMm).below(widthMm).not()], () => code.add(end, -1));
         code.when(
           lists.ints('had').at(bit).is(end.minus(at)),
           () => code.put(lists.ints('next'), bit, at),
@@ -148,7 +148,7 @@ function insert(
   const [x, bits] = [lists.reals(to.x), lists.ints(to.bit)];
   const value = code.real(xMm);
   const at = code.int(to.count);
-  const passed = (): Int => code.both(at.above(0), value.below(x.at(at.minus(1))));
+  const passed = (): Int[] => [at.above(0), value.below(x.at(at.minus(1)))];
   code.when(passed(), () => {
     code.repeat(() => {
       code.put(x, at, x.at(at.minus(1)));
@@ -172,7 +172,7 @@ function letIn(code: PlainCode, lists: Lists, { count, news }: Row): void {
   code.set(to, count.minus(1));
   code.during(news.above(0), () => {
     code.when(
-      code.both(from.above(-1), newX.at(news.minus(1)).below(x.at(from))),
+      [from.above(-1), newX.at(news.minus(1)).below(x.at(from))],
       () => {
         code.put(x, to, x.at(from));
         code.put(bit, to, bit.at(from));

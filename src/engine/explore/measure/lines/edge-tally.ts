@@ -1,4 +1,4 @@
-import { i32, u32 } from '../../base/at.ts';
+import { i32, u32 } from '../../../base/at.ts';
 
 /** How long the edges between each two cells are; the same for every colouring of a map. */
 export interface EdgeLengths {

@@ -1,0 +1,18 @@
+import type { CodeLists } from '../../../base/code/code-room.ts';
+
+/** All that the function reads and writes; lists of rows, of runs and of pairs. */
+export const EDGE_NAMES = [
+  ...(['rows', 'pairsRoom', 'slotMask', 'sheet', 'found'] as const),
+  ...(['rowStart', 'runEndMm', 'runCell', 'edgeOf'] as const),
+  ...(['pairCells', 'lengthMm', 'slots'] as const),
+] as const;
+
+export type EdgeLists = CodeLists<(typeof EDGE_NAMES)[number]>;
+
+/** What the function gives back: all done, more pairs than there is room for, or rows that part for so long that lists are needed. */
+export const DONE = 0;
+export const MORE_PAIRS = 1;
+export const PARTED = 2;
+
+/** Where the edges of two rows part, more than so many pairs of them are found by lists. */
+export const MANY = 2 ** 20;
