@@ -13,7 +13,7 @@ import type { Job, Keyed } from './request.ts';
 
 /** Cell numbers of a sheet at thumbnail size; shared by all tiles whose screens lie alike. */
 export interface WallMap {
-  /** Says what it holds: maps of one name are alike, whichever worker drew them and in which run. */
+  /** Says what it holds: maps of one name and one studio are alike, whichever worker drew them and in which run. */
   name: string;
   columns: number;
   rows: number;

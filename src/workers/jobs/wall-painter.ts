@@ -4,6 +4,7 @@ import { VariantMeter } from '../../engine/explore/measure/variant-measures.ts';
 import { colourCells, createCellColours } from '../../engine/stack/appearance.ts';
 import { type CellRaster, rasterCells } from '../../engine/stack/cell-raster.ts';
 import { stackLayers } from '../../engine/stack/layers.ts';
+import { mergedRaster } from '../../engine/stack/merged-raster.ts';
 import { placementKey } from '../../engine/stack/placement.ts';
 import { smallPicture } from '../../engine/stack/small-picture.ts';
 import type { CellMap, Pull, Stack } from '../../engine/stack/types.ts';
@@ -12,6 +13,10 @@ import { columnsOf, StudioPictures } from './pictures.ts';
 
 /** Columns and rows of a map that make one field of the picture seen from far. */
 const SMALLER = 4;
+
+/** Where more prints than this share of them lie as none before, a map of its own is smaller than one that might be shared; seen after the first few. */
+const OWN_SHARE = 0.75;
+const FEW = 8;
 
 /** A print as drawn for the wall, with its map when it is the first that needs it. */
 export type DrawnTile = Omit<WallTile, 'variant' | 'look'> & { fresh: WallMap | null };
@@ -24,6 +29,9 @@ export class WallPainter {
   private readonly relative: boolean;
   /** Maps that were handed over, by name. */
   private readonly known = new Set<string>();
+  /** How many prints were painted, and how many of them lay as none before. */
+  private painted = 0;
+  private placements = 0;
   private last: { key: string; map: CellMap; raster: CellRaster } | null = null;
   private readonly colours = createCellColours();
 
@@ -43,24 +51,37 @@ export class WallPainter {
     const base: Stack = { pulls: [...pulls].sort((a, b) => (a.id < b.id ? -1 : 1)) };
     const key = hash128(placementKey(base));
     const { map, raster } = this.mapOf(key, base);
-    const name = `${this.rows} ${key}`;
-    let fresh: WallMap | null = null;
-    if (!this.known.has(name)) {
-      this.known.add(name);
-      // A copy: the map goes to the page, the raster stays for the next stack.
-      fresh = { name, columns: raster.columns, rows: raster.rows, cells: raster.indexes.slice() };
-    }
     const layers = stackLayers({ pulls }, studio, base);
     colourCells(map, layers, studio.paper.reflectance, this.colours, this.relative);
     const { packed } = this.colours;
-    const colours = Uint32Array.from(raster.cells, (cell) => u32(packed, cell));
+    const colours = new Uint32Array(raster.cells.length);
+    for (let cell = 0; cell < colours.length; cell++) colours[cell] = u32(packed, u32(raster.cells, cell));
     return {
-      map: name,
-      fresh,
-      colours,
+      ...this.drawn(pulls, `${this.rows} ${key}`, raster, colours),
       small: smallPicture({ ...raster, cells: raster.indexes }, colours, SMALLER),
       measures: this.meter.measure(map, layers, pulls, key),
     };
+  }
+
+  /** A print by a map that others may have too; by one of its own where hardly any print shares its map. */
+  private drawn(
+    pulls: readonly Pull[],
+    name: string,
+    raster: CellRaster,
+    colours: Uint32Array<ArrayBuffer>,
+  ): Pick<DrawnTile, 'map' | 'fresh' | 'colours'> {
+    this.painted++;
+    if (this.known.has(name)) return { map: name, fresh: null, colours };
+    this.placements++;
+    const { columns, rows } = raster;
+    if (this.painted > FEW && this.placements > this.painted * OWN_SHARE) {
+      const own = mergedRaster(raster, colours);
+      const map = `${name} ${hash128(pulls.map(({ id, ink, strokes }) => `${id} ${ink} ${strokes}`).join())}`;
+      return { map, fresh: { name: map, columns, rows, cells: own.indexes }, colours: own.colours };
+    }
+    this.known.add(name);
+    // A copy: the map goes to the page, the raster stays for the next stack.
+    return { map: name, fresh: { name, columns, rows, cells: raster.indexes.slice() }, colours };
   }
 
   private mapOf(key: string, base: Stack): { map: CellMap; raster: CellRaster } {

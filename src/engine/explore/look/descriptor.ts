@@ -63,8 +63,8 @@ export class Describer {
   private readonly builder = new CellMapBuilder();
   private readonly colours = createCellColours();
   private oklab = new Float64Array(0);
-  /** By their image at MAP_ROWS: the one print that shows it, or the images at FINE_ROWS of several. */
-  private readonly images = new Map<string, readonly Pull[] | Set<string>>();
+  /** By their image at MAP_ROWS: how to get the one print that shows it, or the images at FINE_ROWS of several. */
+  private readonly images = new Map<string, (() => readonly Pull[]) | Set<string>>();
 
   /**
    * @param composed whether descriptors also see how prints lie on their sheet: where screens may lie
@@ -95,14 +95,15 @@ export class Describer {
   /**
    * False when a print asked of before shows the same image: offsets may differ only where other films
    * or the sheet's edge hide them.
+   * @param again gives the same pulls at any time: a search that can draw them anew need not keep them
    */
-  isNew(pulls: readonly Pull[], { image }: Look): boolean {
+  isNew(pulls: readonly Pull[], { image }: Look, again: () => readonly Pull[] = () => pulls): boolean {
     const known = this.images.get(image);
     if (known === undefined) {
-      this.images.set(image, pulls);
+      this.images.set(image, again);
       return true;
     }
-    const names = known instanceof Set ? known : new Set([this.fineName(known)]);
+    const names = known instanceof Set ? known : new Set([this.fineName(known())]);
     this.images.set(image, names);
     const fine = this.fineName(pulls);
     if (names.has(fine)) return false;

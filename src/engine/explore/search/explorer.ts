@@ -1,5 +1,6 @@
-import { entryAt } from '../../base/at.ts';
+import { defined, entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
+import type { Pull } from '../../stack/types.ts';
 import { say } from '../../words/en/explore/search.ts';
 import { Describer, descriptorOfText, type Descriptor, type Look } from '../look/descriptor.ts';
 import { rearranged } from '../places/asked.ts';
@@ -97,7 +98,8 @@ class WallSearch implements WallExplorer {
   private readonly list: ReturnType<Finder['list']>;
   private readonly describer: Describer;
   private readonly pool = new Spread<Variant>();
-  private readonly looks: Descriptor[] = [];
+  /** Where those that were found lie in the pool. */
+  private readonly places: number[] = [];
   private readonly seen = new Set<string>();
   /** Whether there are prints that shall not come again. */
   private readonly someSeen: boolean;
@@ -136,14 +138,15 @@ class WallSearch implements WallExplorer {
         break;
       }
       fresh.push({ ...taken.item, id: `${this.seed}:${this.found}`, index: this.found });
-      this.looks.push(taken.at);
+      this.places.push(this.pool.last);
       this.found++;
     }
     return fresh;
   }
 
   lookOf(index: number): Descriptor | null {
-    return this.looks[index] ?? null;
+    const place = this.places[index];
+    return place === undefined ? null : this.pool.takenAt(place);
   }
 
   get next(): number | null {
@@ -172,13 +175,15 @@ class WallSearch implements WallExplorer {
 
   /** One draw, which makes a candidate when its picture is new. */
   private drawCandidate(): void {
+    const { candidates, attempt, listed } = this;
     const { variant, look } = this.drawn();
     this.attempt++;
     if (variant === null || this.seen.has(variant.key)) return;
     this.seen.add(variant.key);
     // Offsets that differ only where they are hidden have keys of their own.
     const at = look ?? this.describer.look(variant.pulls);
-    if (!this.describer.isNew(variant.pulls, at)) return;
+    // Ten thousand prints are twenty megabytes of pulls, and hardly any is asked for again.
+    if (!this.describer.isNew(variant.pulls, at, () => this.pullsOf(candidates, { attempt, listed }))) return;
     this.pool.offer(variant, at.at);
     this.candidates++;
     this.attempt = 0;
@@ -186,6 +191,12 @@ class WallSearch implements WallExplorer {
 
   firstDraw(candidate: number): FirstDraw | null {
     return firstDraw(this.finder, this.describer, candidate);
+  }
+
+  /** The pulls of a candidate that was drawn before. */
+  private pullsOf(candidate: number, { attempt, listed }: { attempt: number; listed: number }): readonly Pull[] {
+    const { list, finder } = this;
+    return defined(list === null ? finder.draw(candidate, attempt) : entryAt(list, listed)(candidate)).pulls;
   }
 
   private drawn(): { variant: Variant | null; look?: Look } {

@@ -33,6 +33,15 @@ export class Spread<T> {
     return this.waiting.length;
   }
 
+  /** The number of the point that was avoided or taken last, and the descriptor of such a point. */
+  get last(): number {
+    return this.taken.size - 1;
+  }
+
+  takenAt(point: number): Descriptor {
+    return this.taken.at(point);
+  }
+
   /** Keeps what comes away from this point, as if it were taken already. */
   avoid(at: Descriptor): void {
     this.taken.add(turned(at));

@@ -16,12 +16,33 @@ export function turned(at: Descriptor): Turned {
   return out;
 }
 
+/** The descriptor of which this is the turned one. */
+function turnedBack(at: Turned): Descriptor {
+  const from = at.length - (LIGHTS_FROM % at.length);
+  const out = new Uint8Array(at.length);
+  out.set(at.subarray(from));
+  out.set(at.subarray(0, from), at.length - from);
+  return out;
+}
+
 /** Points of one length that were taken, packed: a wall of ten thousand prints asks for the nearest of them a hundred million times. */
 export class TakenPoints {
   private points = new Uint8Array(0);
+  private pointLength = 0;
   private count = 0;
 
+  /** How many were taken. */
+  get size(): number {
+    return this.count;
+  }
+
+  /** The descriptor of a point, by its number from 0. */
+  at(point: number): Descriptor {
+    return turnedBack(this.points.subarray(point * this.pointLength, (point + 1) * this.pointLength));
+  }
+
   add(at: Turned): void {
+    this.pointLength = at.length;
     const from = this.count++ * at.length;
     if (from + at.length > this.points.length) {
       const grown = new Uint8Array(Math.max(64 * at.length, this.points.length * 2));
