@@ -1,5 +1,6 @@
 import { f64, u32 } from '../../base/at.ts';
 import type { CellMap } from '../../stack/types.ts';
+import { cellsBySize } from './cells-by-size.ts';
 import { edgeLengths } from './lines/edge-lengths.ts';
 import type { EdgeLengths } from './lines/edge-tally.ts';
 
@@ -15,39 +16,6 @@ export interface MapFigures {
 /** Works them out. Cost O(runs). */
 export function mapFigures(map: CellMap): MapFigures {
   return { edges: edgeLengths(map), bySize: cellsBySize(map), moments: momentsOf(map) };
-}
-
-/** More cells than a map may have. */
-const NUMBERS = 2 ** 20;
-
-/** Cells that take some of the sheet, largest first, the lower number first of equals. */
-export function cellsBySize({ cells, areaMm2 }: Pick<CellMap, 'cells' | 'areaMm2'>): Uint32Array {
-  // Plain numbers sort many times as fast as what a function compares. So a cell's number takes the
-  // place of the last bits of its area; what these would have decided is put right afterwards.
-  const keys = new Float64Array(cells);
-  const words = new Uint32Array(keys.buffer);
-  const low = new Uint8Array(new Uint32Array([1]).buffer)[0] === 1 ? 0 : 1;
-  let count = 0;
-  for (let cell = 0; cell < cells; cell++) {
-    if (!(f64(areaMm2, cell) > 0)) continue;
-    keys[count] = f64(areaMm2, cell);
-    const word = count++ * 2 + low;
-    words[word] = u32(words, word) - (u32(words, word) % NUMBERS) + cell;
-  }
-  keys.subarray(0, count).sort();
-  const sorted = new Uint32Array(count);
-  for (let i = 0; i < count; i++) {
-    const cell = u32(words, (count - 1 - i) * 2 + low) % NUMBERS;
-    const area = f64(areaMm2, cell);
-    let at = i;
-    for (; at > 0; at--) {
-      const before = u32(sorted, at - 1);
-      if (f64(areaMm2, before) > area || (f64(areaMm2, before) === area && before < cell)) break;
-      sorted[at] = before;
-    }
-    sorted[at] = cell;
-  }
-  return sorted;
 }
 
 function momentsOf(map: CellMap): Float64Array {

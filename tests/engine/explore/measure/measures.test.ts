@@ -2,9 +2,9 @@ import { differenceCiede2000 } from 'culori';
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../../src/engine/colour/delta-e.ts';
 import { labD50 } from '../../../../src/engine/colour/lab.ts';
+import { cellsBySize } from '../../../../src/engine/explore/measure/cells-by-size.ts';
 import { colourAreas } from '../../../../src/engine/explore/measure/colour-areas.ts';
 import { edgeMeasure } from '../../../../src/engine/explore/measure/edges.ts';
-import { cellsBySize } from '../../../../src/engine/explore/measure/map-figures.ts';
 import { measureVariant } from '../../../../src/engine/explore/measure/measures.ts';
 import { stackReflectance } from '../../../../src/engine/ink/film/film.ts';
 import { cellLab } from '../../../../src/engine/stack/appearance.ts';
@@ -132,6 +132,18 @@ describe('colourAreas', () => {
       expected.sort((a, b) => b.areaMm2 - a.areaMm2);
       expect(expected.length).toBeLessThan(order.length / 1.2);
       expect(colourAreas({ areaMm2 }, lab, Uint32Array.from(order))).toEqual(expected);
+    }
+  });
+});
+
+describe('cellsBySize', () => {
+  it('should sort cells of about one size as well as of very different ones', () => {
+    const next = numbersFrom('sizes');
+    for (const size of [() => 3 + next() * 1e-9, () => 10 ** (next() * 40 - 30), () => 1 + Math.floor(next() * 3), () => 0]) {
+      const areaMm2 = Float64Array.from({ length: 3000 }, () => (next() < 0.1 ? 0 : size()));
+      const order = Array.from(areaMm2.keys()).filter((cell) => areaMm2[cell]! > 0);
+      order.sort((a, b) => areaMm2[b]! - areaMm2[a]! || a - b);
+      expect(Array.from(cellsBySize({ cells: 3000, areaMm2 }))).toEqual(order);
     }
   });
 });
