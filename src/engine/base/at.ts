@@ -35,6 +35,11 @@ export function f64(list: Float64Array, index: number): number {
   return list[index] ?? NaN;
 }
 
+/** A number of a Float32Array; NaN beyond its end. */
+export function f32(list: Float32Array, index: number): number {
+  return list[index] ?? NaN;
+}
+
 /** A number of an Int32Array; NaN beyond its end. */
 export function i32(list: Int32Array, index: number): number {
   return list[index] ?? NaN;

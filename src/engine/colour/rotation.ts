@@ -1,4 +1,4 @@
-import { f64 } from '../base/at.ts';
+import { f64, num } from '../base/at.ts';
 
 const DEG = Math.PI / 180;
 /** Up to a mean hue of 122° R_T is less than 10⁻¹⁵, and rounding hides it. */
@@ -42,20 +42,30 @@ export function turnOfBlues(cos: number, sin: number): number {
 
 function blueTurn(): Float64Array {
   const out = new Float64Array(PIECES * TERMS);
-  const polynomials = chebyshev();
   for (let piece = 0; piece < PIECES; piece++) {
-    for (let k = 0; k < TERMS; k++) {
-      let share = 0;
-      for (let j = 0; j < TERMS; j++) {
-        const angle = (Math.PI * (j + 0.5)) / TERMS;
-        share += turnAt((piece + 0.5 + 0.5 * Math.cos(angle)) / PIECES_PER_ONE) * Math.cos(k * angle);
-      }
-      share *= (k === 0 ? 1 : 2) / TERMS;
-      polynomials[k]?.forEach((factor, term) => {
-        out[piece * TERMS + term] = f64(out, piece * TERMS + term) + share * factor;
-      });
-    }
+    out.set(turnPolynomial((piece + 0.5) / PIECES_PER_ONE, 0.5 / PIECES_PER_ONE, TERMS), piece * TERMS);
   }
+  return out;
+}
+
+/**
+ * The turn of the blues as a polynomial of the place from −1 to 1 in a stretch of 1 − cos(h̄′ − 275°), interpolated at the
+ * zeros of a Chebyshev polynomial.
+ * @param middle of the stretch
+ * @param half of its length
+ * @param terms how many; the lowest comes first
+ */
+export function turnPolynomial(middle: number, half: number, terms: number): number[] {
+  const out: number[] = Array.from({ length: terms }, () => 0);
+  chebyshev(terms).forEach((polynomial, k) => {
+    let share = 0;
+    for (let j = 0; j < terms; j++) {
+      const angle = (Math.PI * (j + 0.5)) / terms;
+      share += turnAt(middle + half * Math.cos(angle)) * Math.cos(k * angle);
+    }
+    share *= (k === 0 ? 1 : 2) / terms;
+    polynomial.forEach((factor, term) => (out[term] = num(out, term) + share * factor));
+  });
   return out;
 }
 
@@ -66,9 +76,9 @@ function turnAt(away: number): number {
 }
 
 /** The factors of the first Chebyshev polynomials, lowest term first. */
-function chebyshev(): number[][] {
+function chebyshev(terms: number): number[][] {
   const all = [[1], [0, 1]];
-  for (let k = 2; k < TERMS; k++) {
+  for (let k = 2; k < terms; k++) {
     const next = [0, ...(all[k - 1] ?? []).map((factor) => 2 * factor)];
     (all[k - 2] ?? []).forEach((factor, term) => (next[term] = (next[term] ?? 0) - factor));
     all.push(next);

@@ -8,15 +8,17 @@ const SIN_60 = Math.sin(Math.PI / 3);
 const LEAST_TURN = 1e-6;
 /** The most that a′ is of a. */
 const MOST_G = 1.5;
+/** The most that (1 + G) times a mean chroma is more than that, which it is near 16.5. */
+const MOST_GAIN = 6.4;
 /** Whole chromas for which the most is known that a′ is of a. */
 const CHROMAS = 128;
 /** By mean chroma, rounded down: 1 + G, which falls with it. */
 const MOST_STRETCH = Float64Array.from({ length: CHROMAS }, (_, c) => 1.5 - 0.5 * Math.sqrt(c ** 7 / (c ** 7 + 25 ** 7)) + SLACK);
 
 /** What bounds say of two colours and a difference. */
-export const OUTSIDE = -1;
-export const UNSURE = 0;
-export const INSIDE = 1;
+const OUTSIDE = -1;
+const UNSURE = 0;
+const INSIDE = 1;
 
 /**
  * Asks whether colours are within a difference: the same answer as of deltaE2000At, which is mostly
@@ -52,7 +54,7 @@ export class WithinDeltaE {
   }
 
   /** What the bounds say: INSIDE, OUTSIDE or UNSURE. Parameters as for `holds`. */
-  judge(one: Float64Array, i: number, two: Float64Array, j: number): number {
+  private judge(one: Float64Array, i: number, two: Float64Array, j: number): number {
     const dL = f64(one, i) - f64(two, j);
     const a1 = f64(one, i + 1);
     const b1 = f64(one, i + 2);
@@ -80,12 +82,27 @@ export class WithinDeltaE {
 
   /**
    * How far apart in a and b two colours are at most, as the crow flies, when they are within the difference and one has this a and b.
+   * With a difference in L as well they lie nearer: within a distance, S_L and S_C are at most what they are at reachL and
+   * reachAb, which are ΔE times these, so that (ΔL ÷ reachL)² + (distance ÷ reachAb)² ≤ 1.
    * @param bluish whether one of them has a b below 0
    */
   reachAb(a: number, b: number, bluish: boolean): number {
-    // From (1 − |R_T| ÷ 2)·D² ≤ ΔE²·S_C² with a mean chroma of at most C + D ÷ 2.
-    const perChroma = 0.045 * MOST_G * (this.deltaE + SLACK);
-    const slope = Math.sqrt(1 - (bluish ? SIN_60 : LEAST_TURN)) - perChroma / 2;
-    return slope > 0 ? (this.deltaE + SLACK + perChroma * Math.sqrt(a * a + b * b)) / slope : Infinity;
+    const chroma = Math.sqrt(a * a + b * b);
+    const first = this.reachTurned(chroma, bluish ? SIN_60 : LEAST_TURN);
+    if (!bluish || first === Infinity) return first;
+    // No pair's mean chroma is more than at that distance, nor what greys leave of R_T.
+    const most = chroma + first / 2 + MOST_GAIN;
+    const c7 = most ** 7;
+    return this.reachTurned(chroma, SIN_60 * Math.sqrt(c7 / (c7 + 25 ** 7)) + SLACK);
+  }
+
+  /** From (1 − |R_T| ÷ 2)·D² ≤ ΔE²·S_C², S_C of a mean chroma of at most C + D ÷ 2 before a is stretched. */
+  private reachTurned(chroma: number, turn: number): number {
+    const deltaE = this.deltaE + SLACK;
+    const root = Math.sqrt(1 - turn);
+    const slope = root - 0.0225 * MOST_G * deltaE;
+    const times = slope > 0 ? (deltaE * (1 + 0.045 * MOST_G * chroma)) / slope : Infinity;
+    const gentler = root - 0.0225 * deltaE;
+    return gentler > 0 ? Math.min(times, (deltaE * (1 + 0.045 * (chroma + MOST_GAIN))) / gentler) : times;
   }
 }

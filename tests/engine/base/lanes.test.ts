@@ -52,6 +52,26 @@ describe('LaneCode', () => {
     });
   });
 
+  it.each([false, true])('should put fours of numbers side by side, single precision: %s', (single) => {
+    const code = new LaneCode(1, single);
+    const lanes = single ? 4 : 2;
+    const bytes = single ? 4 : 8;
+    const at = code.variable(0);
+    code.loop(at, [code.variable(1), 1], () => {
+      const places = Array.from({ length: lanes }, (_, lane) => code.offset(code.param(0), code.variable(lane), 4 * bytes));
+      code.fours(places).forEach((four, k) => code.store(code.param(0), lanes * (4 + k), code.sqrt(code.sub(four, code.number(0.1)))));
+    });
+    const room = new LaneRoom();
+    const numbers = new (single ? Float32Array : Float64Array)(room.buffer, 64, 64);
+    for (let i = 0; i < lanes * 4; i++) numbers[i] = i + 0.5;
+    room.load(code.module())!(64);
+    const round = single ? Math.fround : (value: number): number => value;
+    const expected = [0, 1, 2, 3].flatMap((k) =>
+      Array.from({ length: lanes }, (_, lane) => round(Math.sqrt(round(lane * 4 + k + 0.5 - round(0.1))))),
+    );
+    expect([...numbers.subarray(lanes * 4, lanes * 8)]).toEqual(expected);
+  });
+
   it('should change signs by signs', () => {
     const found = run((code, a, b) => code.flip(a, b));
     const expected = VALUES.map((a, i) => {

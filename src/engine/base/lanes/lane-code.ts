@@ -1,3 +1,4 @@
+import { entryAt } from '../at.ts';
 import { list, section, signed, unsigned } from '../code/wasm-bytes.ts';
 
 /** A whole number of 32 bits in lane code, such as an address. */
@@ -5,19 +6,20 @@ export interface Whole {
   readonly whole: number;
 }
 
-/** Two numbers with fractions that are worked on at once, or a mask of them. */
+/** Two numbers with fractions that are worked on at once, four in single precision, or a mask of them. */
 export interface Lanes {
   readonly lanes: number;
 }
 
 const I32 = 0x7f;
 const V128 = 0x7b;
-/** Bytes of a number with fractions. */
-const NUMBER = 8;
+/** Instructions, by precision. */
+const DOUBLE = { abs: 236, sqrt: 239, add: 240, sub: 241, mul: 242, div: 243, above: 74, atLeast: 76, bytes: 8 };
+const SINGLE: typeof DOUBLE = { abs: 224, sqrt: 227, add: 228, sub: 229, mul: 230, div: 231, above: 68, atLeast: 70, bytes: 4 };
 
 /**
- * Writes a WebAssembly function of one loop whose every step works on two numbers at once, as other code would be written
- * out by hand: `lanes.add(x, y)` puts the instruction down and gives its result a name. All that it offers is exact by
+ * Writes a WebAssembly function of loops whose every step works on two numbers at once, or on four in single precision, as other
+ * code would be written out by hand: `lanes.add(x, y)` puts the instruction down and gives its result a name. All that it offers is exact by
  * the standard (IEEE 754: sums, products, quotients, roots, comparisons), so that plain code which takes the same
  * steps gives the same bits. Source of the encoding: WebAssembly Core Specification 2.0, chapters 5.2 to 5.5.
  */
@@ -28,10 +30,15 @@ export class LaneCode {
   private readonly kinds: number[] = [];
   private readonly known = new Map<string, Lanes>();
   private readonly params: number;
+  private readonly kind: typeof DOUBLE;
 
-  /** @param params whole numbers that the function is called with */
-  constructor(params: number) {
+  /**
+   * @param params whole numbers that the function is called with
+   * @param single four numbers of single precision at once
+   */
+  constructor(params: number, single = false) {
     this.params = params;
+    this.kind = single ? SINGLE : DOUBLE;
   }
 
   param(index: number): Whole {
@@ -61,67 +68,91 @@ export class LaneCode {
     this.code.push(...get(end), 0x49, 0x0d, 0x00, 0x0b);
   }
 
-  /** The same number in both lanes. */
+  /** The same number in all lanes. */
   number(value: number): Lanes {
-    const bytes = [...new Uint8Array(new Float64Array([value]).buffer)];
+    const numbers = this.kind === SINGLE ? new Float32Array(4).fill(value) : new Float64Array(2).fill(value);
+    const bytes = [...new Uint8Array(numbers.buffer)];
     const key = bytes.join();
     let lanes = this.known.get(key);
     if (lanes === undefined) {
       lanes = { lanes: this.local(V128) };
-      this.head.push(0xfd, 0x0c, ...bytes, ...bytes, 0x21, ...unsigned(lanes.lanes));
+      this.head.push(0xfd, 0x0c, ...bytes, 0x21, ...unsigned(lanes.lanes));
       this.known.set(key, lanes);
     }
     return lanes;
   }
 
-  /** Two numbers that lie side by side in memory. */
+  /** Numbers that lie side by side in memory. */
   load(address: Whole, number: number): Lanes {
-    return this.setLanes([...get(address), 0xfd, 0x00, 3, ...unsigned(number * NUMBER)]);
+    return this.setLanes([...get(address), 0xfd, 0x00, 3, ...unsigned(number * this.kind.bytes)]);
   }
 
-  /** One number of memory in both lanes. */
+  /**
+   * Four numbers that lie side by side at each of several places.
+   * @param places one a lane
+   * @returns the first of all places, the second …
+   */
+  fours(places: readonly Whole[]): [Lanes, Lanes, Lanes, Lanes] {
+    const row = (place: number, number: number): Lanes => this.load(entryAt(places, place), number);
+    const part = (a: Lanes, b: Lanes, words: readonly number[]): Lanes =>
+      this.setLanes([...get(a), ...get(b), 0xfd, 0x0d, ...words.flatMap((word) => [0, 1, 2, 3].map((byte) => word * 4 + byte))]);
+    const [low, high] = [
+      [0, 1, 4, 5],
+      [2, 3, 6, 7],
+    ] as const;
+    if (this.kind === DOUBLE) {
+      const [one, two, three, four] = [row(0, 0), row(1, 0), row(0, 2), row(1, 2)];
+      return [part(one, two, low), part(one, two, high), part(three, four, low), part(three, four, high)];
+    }
+    const [one, two, three, four] = [row(0, 0), row(1, 0), row(2, 0), row(3, 0)];
+    const [first, firstOthers] = [part(one, two, [0, 4, 1, 5]), part(three, four, [0, 4, 1, 5])];
+    const [last, lastOthers] = [part(one, two, [2, 6, 3, 7]), part(three, four, [2, 6, 3, 7])];
+    return [part(first, firstOthers, low), part(first, firstOthers, high), part(last, lastOthers, low), part(last, lastOthers, high)];
+  }
+
+  /** One number of memory in both lanes; double precision, as what gathers, scatters and truncates. */
   spread(address: Whole, number: number): Lanes {
-    return this.setLanes([...get(address), 0xfd, 0x0a, 3, ...unsigned(number * NUMBER)]);
+    return this.setLanes([...get(address), 0xfd, 0x0a, 3, ...unsigned(number * DOUBLE.bytes)]);
   }
 
   /** Two numbers that lie apart. */
   gather(first: Whole, second: Whole, number: number): Lanes {
-    const bytes = unsigned(number * NUMBER);
+    const bytes = unsigned(number * DOUBLE.bytes);
     return this.setLanes([...get(second), ...get(first), 0xfd, 0x5d, 3, ...bytes, 0xfd, 0x57, 3, ...bytes, 1]);
   }
 
   /** Puts two numbers where they lie apart. */
   scatter(first: Whole, second: Whole, number: number, value: Lanes): void {
-    const bytes = unsigned(number * NUMBER);
+    const bytes = unsigned(number * DOUBLE.bytes);
     [first, second].forEach((address, lane) => this.code.push(...get(address), ...get(value), 0xfd, 0x5b, 3, ...bytes, lane));
   }
 
   store(address: Whole, number: number, value: Lanes): void {
-    this.code.push(...get(address), ...get(value), 0xfd, 0x0b, 3, ...unsigned(number * NUMBER));
+    this.code.push(...get(address), ...get(value), 0xfd, 0x0b, 3, ...unsigned(number * this.kind.bytes));
   }
 
   add(a: Lanes, b: Lanes): Lanes {
-    return this.two(a, b, 240);
+    return this.two(a, b, this.kind.add);
   }
 
   sub(a: Lanes, b: Lanes): Lanes {
-    return this.two(a, b, 241);
+    return this.two(a, b, this.kind.sub);
   }
 
   mul(a: Lanes, b: Lanes): Lanes {
-    return this.two(a, b, 242);
+    return this.two(a, b, this.kind.mul);
   }
 
   div(a: Lanes, b: Lanes): Lanes {
-    return this.two(a, b, 243);
+    return this.two(a, b, this.kind.div);
   }
 
   sqrt(a: Lanes): Lanes {
-    return this.setLanes([...get(a), 0xfd, ...unsigned(239)]);
+    return this.setLanes([...get(a), 0xfd, ...unsigned(this.kind.sqrt)]);
   }
 
   abs(a: Lanes): Lanes {
-    return this.setLanes([...get(a), 0xfd, ...unsigned(236)]);
+    return this.setLanes([...get(a), 0xfd, ...unsigned(this.kind.abs)]);
   }
 
   /** Of each lane the sign changed where that of the mask's number is set. */
@@ -132,12 +163,12 @@ export class LaneCode {
 
   /** A mask: where a > b. */
   above(a: Lanes, b: Lanes): Lanes {
-    return this.two(a, b, 74);
+    return this.two(a, b, this.kind.above);
   }
 
   /** A mask: where a ≥ b. */
   atLeast(a: Lanes, b: Lanes): Lanes {
-    return this.two(a, b, 76);
+    return this.two(a, b, this.kind.atLeast);
   }
 
   and(a: Lanes, b: Lanes): Lanes {

@@ -1,7 +1,7 @@
-import { f64, i32, num, u32 } from '../../base/at.ts';
-import { DeltaELanes } from '../../colour/delta-e-lanes.ts';
+import { f64, i32, u32, u8 } from '../../base/at.ts';
 import type { Lab } from '../../colour/lab.ts';
-import { INSIDE, UNSURE, WithinDeltaE } from '../../colour/within-delta-e.ts';
+import { NearLanes } from '../../colour/near-lanes.ts';
+import { WithinDeltaE } from '../../colour/within-delta-e.ts';
 import type { CellMap } from '../../stack/types.ts';
 import { ColourBins } from './colour-bins.ts';
 
@@ -21,7 +21,7 @@ const MOST_CELLS = 128;
 /** No colour. */
 const NONE = 0xffffffff;
 
-const lanes = new DeltaELanes();
+const lanes = new NearLanes();
 const bins = new ColourBins();
 
 /**
@@ -45,18 +45,18 @@ export function colourAreas(
   return colours.found().sort((a, b) => b.areaMm2 - a.areaMm2);
 }
 
-/** Cells and colours' cells that bounds do not tell apart, two a pair, and the numbers of these colours. */
+/** Cells and the cells of colours that they may be within the difference of, two a pair, and the numbers of these colours. */
 let pairs = new Uint32Array(1024);
 let asked = new Uint32Array(512);
-/** Of each cell that is asked about the first colour that is sure, and where its pairs end. */
-const sure = new Uint32Array(MOST_CELLS);
+/** Of each cell that is asked about, where its pairs end. */
 const ends = new Uint32Array(MOST_CELLS);
 
 /** Colours that are told apart. */
 class Colours {
   private areaMm2 = new Float64Array(256);
   /** The cell that each colour is of, by number. */
-  private readonly cells: number[] = [];
+  private cellOf = new Uint32Array(256);
+  private count = 0;
   private readonly lab: Float64Array;
   private readonly deltaE: number;
   private readonly within: WithinDeltaE;
@@ -69,59 +69,53 @@ class Colours {
   }
 
   found(): ColourArea[] {
-    const { lab, areaMm2 } = this;
-    return this.cells.map((cell, i) => ({
-      lab: [f64(lab, cell * 3), f64(lab, cell * 3 + 1), f64(lab, cell * 3 + 2)],
-      areaMm2: f64(areaMm2, i),
-    }));
+    const { lab, areaMm2, cellOf } = this;
+    return Array.from({ length: this.count }, (_, i) => {
+      const at = u32(cellOf, i) * 3;
+      return { lab: [f64(lab, at), f64(lab, at + 1), f64(lab, at + 2)], areaMm2: f64(areaMm2, i) };
+    });
   }
 
   /** The cells [from, to) of a list, at most MOST_CELLS. */
   take(list: Uint32Array, [from, to]: readonly [number, number], areaMm2: Float64Array): void {
-    const known = this.cells.length;
+    const known = this.count;
     let count = 0;
     for (let i = from; i < to; i++) {
-      count = this.ask(u32(list, i), i - from, count);
+      count = this.ask(u32(list, i), count);
       ends[i - from] = count;
     }
-    const deltaE = lanes.differences(pairs, count);
+    const near = lanes.within(pairs, count, this.deltaE);
     for (let i = from, pair = 0; i < to; i++) {
       const cell = u32(list, i);
-      let best = u32(sure, i - from);
-      for (; pair < u32(ends, i - from); pair++) {
-        if (u32(asked, pair) < best && f64(deltaE, pair) <= this.deltaE) best = u32(asked, pair);
-      }
-      if (best === NONE && this.cells.length > known) best = this.late(cell, known);
+      let best = NONE;
+      // Bins hold lower numbers first.
+      for (; pair < u32(ends, i - from); pair++) if (best === NONE && u8(near, pair) === 1) best = u32(asked, pair);
+      if (best === NONE && this.count > known) best = this.late(cell, known);
       if (best === NONE) best = this.add(cell);
       this.areaMm2[best] = f64(this.areaMm2, best) + f64(areaMm2, cell);
     }
   }
 
-  /** Notes the first colour that is the cell's for sure, and those before it of which that is not known. */
-  private ask(cell: number, i: number, from: number): number {
-    const { lab, within } = this;
-    if (asked.length < from + this.cells.length) growPairs(from + this.cells.length);
-    const { next, colour: colourOf, lab: known, reach } = bins;
+  /** Notes the colours that may be within the difference of a cell. */
+  private ask(cell: number, from: number): number {
+    const { lab, cellOf } = this;
+    if (asked.length < from + this.count) growPairs(from + this.count);
+    const { next, colour: colourOf, lab: known, shares } = bins;
     let count = from;
+    const l = f64(lab, cell * 3);
     const a = f64(lab, cell * 3 + 1);
     const b = f64(lab, cell * 3 + 2);
-    sure[i] = NONE;
     for (let entry = bins.entryOf(lab, cell * 3); entry >= 0; entry = i32(next, entry)) {
       const colour = u32(colourOf, entry);
+      const dl = f64(known, colour * 3) - l;
       const da = f64(known, colour * 3 + 1) - a;
       const otherB = f64(known, colour * 3 + 2);
       const db = otherB - b;
-      if (da * da + db * db > f64(reach, colour * 2 + (b >= 0 && otherB >= 0 ? 0 : 1))) continue;
-      const judged = within.judge(bins.lab, colour * 3, lab, cell * 3);
-      if (judged === INSIDE) {
-        sure[i] = colour;
-        break;
-      }
-      if (judged === UNSURE) {
-        asked[count] = colour;
-        pairs[count * 2] = num(this.cells, colour);
-        pairs[count++ * 2 + 1] = cell;
-      }
+      const shareAb = f64(shares, colour * 3 + (b >= 0 && otherB >= 0 ? 1 : 2));
+      if (dl * dl * f64(shares, colour * 3) + (da * da + db * db) * shareAb > 1) continue;
+      asked[count] = colour;
+      pairs[count * 2] = u32(cellOf, colour);
+      pairs[count++ * 2 + 1] = cell;
     }
     return count;
   }
@@ -140,11 +134,14 @@ class Colours {
   private add(cell: number): number {
     bins.add(this.lab, cell * 3);
     if (this.areaMm2.length < bins.count) {
-      const areas = new Float64Array(bins.count * 2);
+      const [areas, cells] = [new Float64Array(bins.count * 2), new Uint32Array(bins.count * 2)];
       areas.set(this.areaMm2);
+      cells.set(this.cellOf);
       this.areaMm2 = areas;
+      this.cellOf = cells;
     }
-    return this.cells.push(cell) - 1;
+    this.cellOf[this.count] = cell;
+    return this.count++;
   }
 }
 

@@ -15,8 +15,8 @@ const AB_BINS = 16;
 export class ColourBins {
   /** Lab of each colour. */
   lab = new Float64Array(3 * 256);
-  /** Of each colour how far away in a and b others may be, as squares: where neither is bluish, and where one is. */
-  reach = new Float64Array(2 * 256);
+  /** Of each colour three shares, of the squares of a difference in L and in a and b (where neither is bluish, and where one is): see WithinDeltaE.shares. */
+  shares = new Float64Array(3 * 256);
   count = 0;
   /** Of each entry of a bin the colour, and the bin's next entry; −1 for none. */
   colour = new Uint32Array(1024);
@@ -44,7 +44,7 @@ export class ColourBins {
     if (this.within === null) return;
     if (this.lab.length < this.count * 3 + 3) {
       this.lab = longer(this.lab, new Float64Array(this.lab.length * 2));
-      this.reach = longer(this.reach, new Float64Array(this.reach.length * 2));
+      this.shares = longer(this.shares, new Float64Array(this.shares.length * 2));
     }
     const l = f64(lab, at);
     const a = f64(lab, at + 1);
@@ -56,9 +56,10 @@ export class ColourBins {
     // Where nothing below b = 0 is within reach, what is within lies nearer.
     const near = this.within.reachAb(a, b, false);
     const reach = b >= far ? near : far;
-    this.reach[this.count * 2] = near * near;
-    this.reach[this.count * 2 + 1] = far * far;
     const reachL = this.within.reachL(l);
+    this.shares[this.count * 3] = 1 / (reachL * reachL);
+    this.shares[this.count * 3 + 1] = 1 / (near * near);
+    this.shares[this.count * 3 + 2] = 1 / (far * far);
     const [fromA, toA, fromB, toB] = [binAb(a - reach), binAb(a + reach), binAb(b - reach), binAb(b + reach)];
     for (let inL = binL(l - reachL); inL <= binL(l + reachL); inL++) {
       for (let inA = fromA; inA <= toA; inA++) {

@@ -1,14 +1,14 @@
-import { f64, u32 } from '../../base/at.ts';
-import { DeltaELanes } from '../../colour/delta-e-lanes.ts';
+import { f64, u32, u8 } from '../../base/at.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
-import { INSIDE, OUTSIDE, WithinDeltaE } from '../../colour/within-delta-e.ts';
+import { NearLanes } from '../../colour/near-lanes.ts';
+import { WithinDeltaE } from '../../colour/within-delta-e.ts';
 import { type FilmBands, overFilm } from '../../ink/film/film.ts';
 import { OVERPRINT_COLOUR_DELTA_E } from '../../ink/film/overprint.ts';
 import type { CellMap } from '../../stack/types.ts';
 
 const within = new WithinDeltaE(OVERPRINT_COLOUR_DELTA_E);
-const lanes = new DeltaELanes();
-/** Cells and swatches that bounds do not tell apart, two a pair; swatches are numbered after the cells. */
+const lanes = new NearLanes();
+/** Cells and swatches, two a pair; swatches are numbered after the cells. */
 let pairs = new Uint32Array(1024);
 
 /**
@@ -24,41 +24,26 @@ export function overprintColourArea(map: CellMap, lab: Float64Array, swatches: r
   for (let cell = 0; cell < map.cells; cell++) {
     if (!(f64(map.areaMm2, cell) > 0) || !underTwo(map, cell)) continue;
     if (pairs.length < (count + swatches.length) * 2) pairs = longer(pairs, (count + swatches.length) * 4);
-    const unsure = unsureOf(inks, lab, cell, [map.cells, count]);
-    // Those of which all is sure are added at once, the others as far as they turn out to be near none.
-    if (unsure === 0) area += f64(map.areaMm2, cell);
-    else if (unsure > 0) count += unsure;
+    const from = count;
+    const l = f64(lab, cell * 3);
+    const reach = within.reachL(l);
+    // Swatches lie darkest first.
+    for (let ink = 0; ink < inks.length && f64(inks, ink) <= l + reach; ink += 3) {
+      if (f64(inks, ink) < l - reach) continue;
+      pairs[count * 2] = cell;
+      pairs[count++ * 2 + 1] = map.cells + ink / 3;
+    }
+    if (count === from) area += f64(map.areaMm2, cell);
   }
   lanes.hold(lab, map.cells, inks);
-  const deltaE = lanes.differences(pairs, count);
+  const near = lanes.within(pairs, count, OVERPRINT_COLOUR_DELTA_E);
   for (let pair = 0; pair < count;) {
     const cell = u32(pairs, pair * 2);
-    let near = false;
-    for (; pair < count && pairs[pair * 2] === cell; pair++) near ||= f64(deltaE, pair) <= OVERPRINT_COLOUR_DELTA_E;
-    if (!near) area += f64(map.areaMm2, cell);
+    let found = 0;
+    for (; pair < count && pairs[pair * 2] === cell; pair++) found |= u8(near, pair);
+    if (found === 0) area += f64(map.areaMm2, cell);
   }
   return area;
-}
-
-/**
- * Puts down the swatches of which bounds do not say whether a cell is within the difference of them.
- * @param inks three numbers each, darkest first
- * @param numbers the first swatch's, and the pair's from which on they are put down
- * @returns how many; −1 where the cell is near some for sure
- */
-function unsureOf(inks: Float64Array, lab: Float64Array, cell: number, [firstInk, from]: readonly [number, number]): number {
-  const l = f64(lab, cell * 3);
-  const reach = within.reachL(l);
-  let count = from;
-  for (let ink = 0; ink < inks.length && f64(inks, ink) <= l + reach; ink += 3) {
-    if (f64(inks, ink) < l - reach) continue;
-    const judged = within.judge(inks, ink, lab, cell * 3);
-    if (judged === INSIDE) return -1;
-    if (judged === OUTSIDE) continue;
-    pairs[count * 2] = cell;
-    pairs[count++ * 2 + 1] = firstInk + ink / 3;
-  }
-  return count - from;
 }
 
 function longer(from: Uint32Array, length: number): Uint32Array<ArrayBuffer> {
