@@ -108,7 +108,7 @@ export function stateColours(
   fit(groupColours, walk.groups.capacity);
   out.length = layers.length + 1;
   for (let state = 0; state <= layers.length; state++) {
-    if (state > 0) walk.lay(map, entryAt(layers, state - 1));
+    if (state > 0) walk.lay(entryAt(layers, state - 1));
     const { made, madeCount } = walk.groups;
     for (let i = 0; i < madeCount; i++) {
       sumBands(walk.reflectance, u32(made, i) * bandCount);

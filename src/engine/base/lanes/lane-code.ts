@@ -94,20 +94,21 @@ export class LaneCode {
    */
   fours(places: readonly Whole[]): [Lanes, Lanes, Lanes, Lanes] {
     const row = (place: number, number: number): Lanes => this.load(entryAt(places, place), number);
-    const part = (a: Lanes, b: Lanes, words: readonly number[]): Lanes =>
-      this.setLanes([...get(a), ...get(b), 0xfd, 0x0d, ...words.flatMap((word) => [0, 1, 2, 3].map((byte) => word * 4 + byte))]);
-    const [low, high] = [
-      [0, 1, 4, 5],
-      [2, 3, 6, 7],
-    ] as const;
-    if (this.kind === DOUBLE) {
-      const [one, two, three, four] = [row(0, 0), row(1, 0), row(0, 2), row(1, 2)];
-      return [part(one, two, low), part(one, two, high), part(three, four, low), part(three, four, high)];
-    }
+    if (this.kind === DOUBLE) return [...this.turned(row(0, 0), row(1, 0)), ...this.turned(row(0, 2), row(1, 2))];
     const [one, two, three, four] = [row(0, 0), row(1, 0), row(2, 0), row(3, 0)];
-    const [first, firstOthers] = [part(one, two, [0, 4, 1, 5]), part(three, four, [0, 4, 1, 5])];
-    const [last, lastOthers] = [part(one, two, [2, 6, 3, 7]), part(three, four, [2, 6, 3, 7])];
-    return [part(first, firstOthers, low), part(first, firstOthers, high), part(last, lastOthers, low), part(last, lastOthers, high)];
+    const [first, last] = [
+      [0, 4, 1, 5],
+      [2, 6, 3, 7],
+    ] as const;
+    return [
+      ...this.turned(this.words(one, two, first), this.words(three, four, first)),
+      ...this.turned(this.words(one, two, last), this.words(three, four, last)),
+    ];
+  }
+
+  /** The first halves of both, and the second halves. */
+  turned(a: Lanes, b: Lanes): [Lanes, Lanes] {
+    return [this.words(a, b, [0, 1, 4, 5]), this.words(a, b, [2, 3, 6, 7])];
   }
 
   /** One number of memory in both lanes; double precision, as what gathers, scatters and truncates. */
@@ -205,6 +206,11 @@ export class LaneCode {
 
   private two(a: Lanes, b: Lanes, instruction: number): Lanes {
     return this.setLanes([...get(a), ...get(b), 0xfd, ...unsigned(instruction)]);
+  }
+
+  /** Four words of 32 bits of two lanes, by their place: the first's from 0, the second's from 4. */
+  private words(a: Lanes, b: Lanes, places: readonly number[]): Lanes {
+    return this.setLanes([...get(a), ...get(b), 0xfd, 0x0d, ...places.flatMap((word) => [0, 1, 2, 3].map((byte) => word * 4 + byte))]);
   }
 
   private setWhole(code: readonly number[]): Whole {

@@ -89,7 +89,7 @@ export function groundOf(
   const layers: Layer[] = stackLayers({ pulls }, studio, mapStack);
   const walk = new FilmWalk();
   walk.start(map, paper);
-  for (const layer of layers) walk.lay(map, layer);
+  for (const layer of layers) walk.lay(layer);
   const reflectance = new Float64Array(map.cells * BANDS);
   const tops: (LaidFilm | null)[] = [];
   for (let cell = 0; cell < map.cells; cell++) {

@@ -60,7 +60,7 @@ export class BarePrint {
     const lab = cellLab(map, layers, paper);
     const walk = new FilmWalk();
     walk.start(map, paper);
-    for (const layer of layers) walk.lay(map, layer);
+    for (const layer of layers) walk.lay(layer);
     const { colours, figures = mapFigures(map) } = known;
     const labs = colours.map((colour) => Float64Array.from(colour.lab));
     const colourOf = Int32Array.from({ length: map.cells }, (_, cell) =>

@@ -1,4 +1,4 @@
-import { u32 } from '../../base/at.ts';
+import { i32, u32 } from '../../base/at.ts';
 import type { CellMap } from '../types.ts';
 
 /** Cells and what covers them, as in a CellMap. */
@@ -25,6 +25,10 @@ export class CellGroups {
   private freeCount = 0;
   private groups = 0;
   private clock = 0;
+  /** By bit the first entry of its list, −1 for none; by entry its cell and the next entry. */
+  private first = new Int32Array(32);
+  private cell = new Uint32Array(1024);
+  private next = new Int32Array(1024);
 
   /** All cells in group 0. */
   start(map: CoveredCells): void {
@@ -43,17 +47,16 @@ export class CellGroups {
     this.freeCount = 0;
     this.made[0] = 0;
     this.madeCount = 1;
+    this.list(map);
   }
 
   /** Moves the cells that a bit covers into groups of their own, listed in `made` and `from`. */
-  split(map: CoveredCells, bit: number): void {
-    const { of, size, child, stamp, made, from, free } = this;
-    const { cover, words, cells } = map;
+  split(bit: number): void {
+    const { of, size, child, stamp, made, from, free, cell: cellOf, next } = this;
     const clock = (this.clock = (this.clock + 1) | 0);
-    const mask = 1 << (bit & 31);
     let count = 0;
-    for (let cell = 0, at = bit >> 5; cell < cells; cell++, at += words) {
-      if ((u32(cover, at) & mask) === 0) continue;
+    for (let entry = i32(this.first, bit); entry >= 0; entry = i32(next, entry)) {
+      const cell = u32(cellOf, entry);
       const group = u32(of, cell);
       let to = u32(child, group);
       if (stamp[group] !== clock) {
@@ -74,5 +77,33 @@ export class CellGroups {
       const group = u32(from, i);
       if (size[group] === 0) free[this.freeCount++] = group;
     }
+  }
+
+  /** Lists the cells by the bits that cover them, lower numbers first. */
+  private list({ cells, words, cover }: CoveredCells): void {
+    if (this.first.length < words * 32) this.first = new Int32Array(words * 32);
+    const { first } = this;
+    first.fill(-1);
+    let entries = 0;
+    for (let cell = cells - 1; cell >= 0; cell--) {
+      if (this.next.length < entries + words * 32) this.grow(entries + words * 32);
+      const { cell: cellOf, next } = this;
+      for (let word = 0; word < words; word++) {
+        for (let bits = u32(cover, cell * words + word) | 0; bits !== 0; bits &= bits - 1) {
+          const bit = word * 32 + 31 - Math.clz32(bits & -bits);
+          cellOf[entries] = cell;
+          next[entries] = i32(first, bit);
+          first[bit] = entries++;
+        }
+      }
+    }
+  }
+
+  private grow(entries: number): void {
+    const [cell, next] = [new Uint32Array(entries * 2), new Int32Array(entries * 2)];
+    cell.set(this.cell);
+    next.set(this.next);
+    this.cell = cell;
+    this.next = next;
   }
 }

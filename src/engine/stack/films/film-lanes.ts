@@ -23,7 +23,7 @@ type Groups = Pick<CellGroups, 'made' | 'from' | 'madeCount'>;
 
 /**
  * Films laid, and three weighted sums over the bands of many cells, two cells at a time where the machine can: the same numbers, to the
- * last bit, as one by one. It keeps the grounds (36 numbers each) and the films over them (36 × (a, b, c)). Holds its
+ * last bit, as one by one. It keeps the grounds (36 numbers each) and the films over them (36 a, 36 b, 36 c). Holds its
  * buffers, for many maps and stacks.
  */
 export class FilmLanes {
@@ -121,9 +121,9 @@ export class FilmLanes {
     let x = 0;
     let y = 0;
     let z = 0;
-    for (let i = 0; i < 3 * bandCount; i += 3) {
+    for (let at = film, i = 0; i < 3 * bandCount; at++, i += 3) {
       const under = f64(grounds, ground++);
-      const value = (f64(films, film + i) + f64(films, film + i + 1) * under) / (1 - f64(films, film + i + 2) * under);
+      const value = (f64(films, at) + f64(films, at + bandCount) * under) / (1 - f64(films, at + 2 * bandCount) * under);
       x += value * f64(weights, i);
       y += value * f64(weights, i + 1);
       z += value * f64(weights, i + 2);
@@ -166,41 +166,47 @@ function groundCode(): Uint8Array<ArrayBuffer> {
 function filmCode(): Uint8Array<ArrayBuffer> {
   const code = new LaneCode(2);
   const step = code.variable(0);
-  const [film, list, one] = [code.variable(0), code.variable(LIST), code.variable(1)];
+  const [film, list] = [code.variable(0), code.variable(LIST)];
   code.loop(step, [code.param(0), 1], () => {
     const group = code.offset(list, step, 8);
     const [from, to] = [0, 4].map((bytes) => code.offset(code.param(1), code.wholeAt(group, bytes), FILM)) as [Whole, Whole];
-    const [fromNext, toNext] = [from, to].map((first) => code.offset(first, one, 3 * NUMBER)) as [Whole, Whole];
     for (let band = 0; band < BANDS; band += 2) {
-      const [a, b, c] = [0, 1, 2].map((k) => code.gather(from, fromNext, band * 3 + k)) as [Lanes, Lanes, Lanes];
-      const [over, through, thrown] = [0, 1, 2].map((k) => code.load(film, BANDS * k + band)) as [Lanes, Lanes, Lanes];
+      const three = (place: Whole): Lanes[] => [0, 1, 2].map((k) => code.load(place, BANDS * k + band));
+      const [a, b, c] = three(from) as [Lanes, Lanes, Lanes];
+      const [over, through, thrown] = three(film) as [Lanes, Lanes, Lanes];
       const scale = code.div(code.number(1), code.add(code.number(1), code.mul(thrown, a)));
       const made = [
         code.add(over, code.mul(through, a)),
         code.sub(code.mul(through, b), code.mul(over, c)),
         code.sub(c, code.mul(thrown, b)),
       ];
-      made.forEach((value, k) => code.scatter(to, toNext, band * 3 + k, code.mul(value, scale)));
+      made.forEach((value, k) => code.store(to, BANDS * k + band, code.mul(value, scale)));
     }
   });
   return code.module();
 }
 
-/** Called with the number of steps of two cells and the address of the films. */
+/** Called with the number of steps of two cells and the address of the films. Bands are shown two at once, and summed up two cells at once, one band after another. */
 function sumCode(): Uint8Array<ArrayBuffer> {
   const code = new LaneCode(2);
   const step = code.variable(0);
   const [weights, list, out, grounds] = [code.variable(0), code.variable(LIST), code.variable(OUT), code.variable(GROUNDS)];
   code.loop(step, [code.param(0), 1], () => {
     const cells = code.offset(list, step, 16);
-    const ground = [0, 8].map((bytes) => code.offset(grounds, code.wholeAt(cells, bytes), NUMBER)) as [Whole, Whole];
-    const film = [4, 12].map((bytes) => code.offset(code.param(1), code.wholeAt(cells, bytes), NUMBER)) as [Whole, Whole];
+    const places = [0, 8].map((cell): [Whole, Whole] => [
+      code.offset(grounds, code.wholeAt(cells, cell), NUMBER),
+      code.offset(code.param(1), code.wholeAt(cells, cell + 4), NUMBER),
+    ]);
     let sums: Lanes[] = [0, 0, 0].map((zero) => code.number(zero));
-    for (let band = 0; band < BANDS; band++) {
-      const under = code.gather(...ground, band);
-      const [a, b, c] = [0, 1, 2].map((k) => code.gather(...film, band * 3 + k)) as [Lanes, Lanes, Lanes];
-      const value = code.div(code.add(a, code.mul(b, under)), code.sub(code.number(1), code.mul(c, under)));
-      sums = sums.map((sum, k) => code.add(sum, code.mul(value, code.spread(weights, band * 3 + k))));
+    for (let band = 0; band < BANDS; band += 2) {
+      const [one, other] = places.map(([ground, film]) => {
+        const under = code.load(ground, band);
+        const [a, b, c] = [0, 1, 2].map((k) => code.load(film, BANDS * k + band)) as [Lanes, Lanes, Lanes];
+        return code.div(code.add(a, code.mul(b, under)), code.sub(code.number(1), code.mul(c, under)));
+      }) as [Lanes, Lanes];
+      code.turned(one, other).forEach((value, next) => {
+        sums = sums.map((sum, k) => code.add(sum, code.mul(value, code.spread(weights, (band + next) * 3 + k))));
+      });
     }
     sums.forEach((sum, k) => code.store(code.offset(out, step, 48), k * 2, sum));
   });

@@ -25,7 +25,7 @@ const MOST_KINDS = 31;
 export class FilmSums {
   /** cells × 3, longer than that. */
   sums = new Float64Array(0);
-  /** Reflectances of the lower piles and films of the upper ones, group × 36 × (a, b, c). */
+  /** Reflectances of the lower piles and films of the upper ones, group × (36 a, 36 b, 36 c). */
   private readonly lanes: FilmLanes;
   private readonly lowerPiles = new CellPiles();
   private readonly lower: FilmWalk;
@@ -57,7 +57,7 @@ export class FilmSums {
     const half = inks.length > MOST_KINDS ? layers.length : (layers.length + 1) >> 1;
     lowerPiles.gather(map, layers, [0, half]);
     lower.start(lowerPiles, paper);
-    for (let i = 0; i < half; i++) lower.lay(lowerPiles, entryAt(layers, i));
+    for (let i = 0; i < half; i++) lower.lay(entryAt(layers, i));
     const trapped = layers.some(({ laid }, i) => i >= half && !alikeEverywhere(laid));
     upperPiles.gather(map, layers, [half, layers.length], trapped ? this.kindsOf(map.cells, inks) : undefined);
     this.startUpper();
@@ -111,11 +111,11 @@ export class FilmSums {
 
   /** Parts the upper piles by what they lie on. */
   private tellApart(firstBit: number, inks: readonly string[]): void {
-    const { lower, upper, upperPiles, tops } = this;
+    const { lower, upper, tops } = this;
     for (let kind = 0; kind <= inks.length; kind++) {
       const below = lower.laid.find(({ ink }) => inks.indexOf(ink) + 1 === kind);
       if (below === undefined) continue;
-      upper.split(upperPiles, firstBit + kind);
+      upper.split(firstBit + kind);
       for (let i = 0; i < upper.madeCount; i++) {
         this.noFilm(u32(upper.made, i) * 3 * bandCount);
         tops[u32(upper.made, i)] = below;
@@ -126,11 +126,8 @@ export class FilmSums {
   private noFilm(from: number): void {
     // R′ = R.
     const { films } = this.lanes;
-    for (let i = from; i < from + 3 * bandCount; i += 3) {
-      films[i] = 0;
-      films[i + 1] = 1;
-      films[i + 2] = 0;
-    }
+    films.fill(0, from, from + 3 * bandCount);
+    films.fill(1, from + bandCount, from + 2 * bandCount);
   }
 
   private startUpper(): void {
@@ -143,7 +140,7 @@ export class FilmSums {
 
   private layUpper(layer: Layer): void {
     checkBands(layer.film.r0.length);
-    this.upper.split(this.upperPiles, layer.bit);
+    this.upper.split(layer.bit);
     const { made, from, madeCount } = this.upper;
     const stride = 3 * bandCount;
     const done = alikeEverywhere(layer.laid) && this.lanes.lay('films', layer.film, this.upper);
@@ -164,16 +161,16 @@ function inksBelow(layers: readonly Layer[]): string[] {
 
 /** One film on a pile: [[q, r0], [back, 1]] · [[b, a], [−c, 1]], scaled so that the last entry is 1. */
 function layOnPile(piles: Float64Array, from: number, to: number, { r0, q, back }: FilmBands): void {
-  for (let band = 0; band < bandCount; band++, from += 3, to += 3) {
+  for (let band = 0; band < bandCount; band++, from++, to++) {
     const a = f64(piles, from);
-    const b = f64(piles, from + 1);
-    const c = f64(piles, from + 2);
+    const b = f64(piles, from + bandCount);
+    const c = f64(piles, from + 2 * bandCount);
     const over = f64(r0, band);
     const through = f64(q, band);
     const thrown = f64(back, band);
     const scale = 1 / (1 + thrown * a);
     piles[to] = (over + through * a) * scale;
-    piles[to + 1] = (through * b - over * c) * scale;
-    piles[to + 2] = (c - thrown * b) * scale;
+    piles[to + bandCount] = (through * b - over * c) * scale;
+    piles[to + 2 * bandCount] = (c - thrown * b) * scale;
   }
 }

@@ -52,9 +52,9 @@ export class FilmWalk {
    * One film over the cells that its bit covers.
    * @throws EngineError 'stack.bad-bands'
    */
-  lay(map: CoveredCells, layer: Layer): void {
+  lay(layer: Layer): void {
     checkBands(layer.film.r0.length);
-    this.groups.split(map, layer.bit);
+    this.groups.split(layer.bit);
     const { made, from, madeCount } = this.groups;
     const done = alikeEverywhere(layer.laid) && this.lanes?.lay('grounds', layer.film, this.groups) === true;
     for (let i = done ? madeCount : 0; i < madeCount; i++) {
