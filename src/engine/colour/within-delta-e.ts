@@ -1,5 +1,5 @@
 import { f64 } from '../base/at.ts';
-import { deltaE2000At } from './delta-e.ts';
+import { POW25_7, deltaE2000At } from './delta-e.ts';
 
 /** What rounding may add to a difference or take from it, ΔE00; it stays far below. */
 const SLACK = 1e-9;
@@ -92,8 +92,8 @@ export class WithinDeltaE {
     if (!bluish || first === Infinity) return first;
     // No pair's mean chroma is more than at that distance, nor what greys leave of R_T.
     const most = chroma + first / 2 + MOST_GAIN;
-    const c7 = most ** 7;
-    return this.reachTurned(chroma, SIN_60 * Math.sqrt(c7 / (c7 + 25 ** 7)) + SLACK);
+    const c7 = most * most * most * (most * most * most) * most;
+    return this.reachTurned(chroma, SIN_60 * Math.sqrt(c7 / (c7 + POW25_7)) + SLACK);
   }
 
   /** From (1 − |R_T| ÷ 2)·D² ≤ ΔE²·S_C², S_C of a mean chroma of at most C + D ÷ 2 before a is stretched. */

@@ -55,6 +55,11 @@ export class LaneCode {
     return this.setWhole([...get(b), 0x41, ...signed(times), 0x6c, ...get(a), 0x6a]);
   }
 
+  /** a ÷ 2 ** bits, rounded down. */
+  share(a: Whole, bits: number): Whole {
+    return this.setWhole([...get(a), 0x41, bits, 0x76]);
+  }
+
   /** The whole number of 32 bits in memory. */
   wholeAt(address: Whole, bytes: number): Whole {
     return this.setWhole([...get(address), 0x28, 2, ...unsigned(bytes)]);
@@ -66,6 +71,28 @@ export class LaneCode {
     body();
     this.code.push(...get(variable), 0x41, ...signed(step), 0x6a, 0x22, ...unsigned(variable.whole));
     this.code.push(...get(end), 0x49, 0x0d, 0x00, 0x0b);
+  }
+
+  /** Runs the body again and again while `variable` is not 0; it gives what the variable is next. */
+  chase(variable: Whole, body: () => Whole): void {
+    this.code.push(0x02, 0x40, ...get(variable), 0x45, 0x0d, 0x00, 0x03, 0x40);
+    this.put(variable, body());
+    this.code.push(...get(variable), 0x0d, 0x00, 0x0b, 0x0b);
+  }
+
+  /** Gives a variable another value. */
+  put(variable: Whole, value: Whole): void {
+    this.code.push(...get(value), 0x21, ...unsigned(variable.whole));
+  }
+
+  storeWhole(address: Whole, bytes: number, value: Whole): void {
+    this.code.push(...get(address), ...get(value), 0x36, 2, ...unsigned(bytes));
+  }
+
+  /** Of a mask of four lanes whether one is set, 0 or 1. */
+  isSet(mask: Lanes, lane: number): Whole {
+    const bits = this.setWhole([...get(mask), 0xfd, ...unsigned(164)]);
+    return this.setWhole([...get(bits), 0x41, lane, 0x76, 0x41, 1, 0x71]);
   }
 
   /** The same number in all lanes. */
@@ -90,10 +117,11 @@ export class LaneCode {
   /**
    * Four numbers that lie side by side at each of several places.
    * @param places one a lane
+   * @param from which number on
    * @returns the first of all places, the second …
    */
-  fours(places: readonly Whole[]): [Lanes, Lanes, Lanes, Lanes] {
-    const row = (place: number, number: number): Lanes => this.load(entryAt(places, place), number);
+  fours(places: readonly Whole[], from = 0): [Lanes, Lanes, Lanes, Lanes] {
+    const row = (place: number, number: number): Lanes => this.load(entryAt(places, place), from + number);
     if (this.kind === DOUBLE) return [...this.turned(row(0, 0), row(1, 0)), ...this.turned(row(0, 2), row(1, 2))];
     const [one, two, three, four] = [row(0, 0), row(1, 0), row(2, 0), row(3, 0)];
     const [first, last] = [
@@ -111,12 +139,13 @@ export class LaneCode {
     return [this.words(a, b, [0, 1, 4, 5]), this.words(a, b, [2, 3, 6, 7])];
   }
 
-  /** One number of memory in both lanes; double precision, as what gathers, scatters and truncates. */
+  /** One number of memory in all lanes. */
   spread(address: Whole, number: number): Lanes {
-    return this.setLanes([...get(address), 0xfd, 0x0a, 3, ...unsigned(number * DOUBLE.bytes)]);
+    const { bytes } = this.kind;
+    return this.setLanes([...get(address), 0xfd, ...(bytes === 8 ? [0x0a, 3] : [0x09, 2]), ...unsigned(number * bytes)]);
   }
 
-  /** Two numbers that lie apart. */
+  /** Two numbers of double precision that lie apart. */
   gather(first: Whole, second: Whole, number: number): Lanes {
     const bytes = unsigned(number * DOUBLE.bytes);
     return this.setLanes([...get(second), ...get(first), 0xfd, 0x5d, 3, ...bytes, 0xfd, 0x57, 3, ...bytes, 1]);

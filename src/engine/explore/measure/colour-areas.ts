@@ -1,9 +1,9 @@
-import { f64, i32, u32, u8 } from '../../base/at.ts';
+import { f64, u32, u8 } from '../../base/at.ts';
 import type { Lab } from '../../colour/lab.ts';
 import { NearLanes } from '../../colour/near-lanes.ts';
 import { WithinDeltaE } from '../../colour/within-delta-e.ts';
 import type { CellMap } from '../../stack/types.ts';
-import { ColourBins } from './colour-bins.ts';
+import { ColourBins, MOST_ASKED } from './colour-bins.ts';
 
 /** One colour of a print and how much of the sheet it takes. */
 export interface ColourArea {
@@ -14,9 +14,10 @@ export interface ColourArea {
 /** Colours closer than this count as one, ΔE00; just visible side by side (common practice, no source). */
 export const SAME_COLOUR_DELTA_E = 2;
 
-/** Cells that are asked about together: few while most are new colours, which each other must know of, then many. */
+/** Cells that are asked about together at first: few while most are new colours, which each other must know of, then many. */
 const FIRST_CELLS = 8;
-const MOST_CELLS = 128;
+/** Bins hold what is within this at least. */
+const LEAST_BIN_DELTA_E = 0.1;
 
 /** No colour. */
 const NONE = 0xffffffff;
@@ -37,19 +38,34 @@ export function colourAreas(
   bySize: Uint32Array,
   sameDeltaE = SAME_COLOUR_DELTA_E,
 ): ColourArea[] {
-  lanes.hold(lab, lab.length / 3);
+  lanes.hold(lab, Math.min(lab.length / 3, areaMm2.length));
   const colours = new Colours(lab, sameDeltaE);
-  for (let from = 0, cells = FIRST_CELLS; from < bySize.length; from += cells, cells = Math.min(cells * 2, MOST_CELLS)) {
+  for (let from = 0, cells = FIRST_CELLS; from < bySize.length; from += cells, cells = Math.min(cells * 2, MOST_ASKED)) {
     colours.take(bySize, [from, Math.min(from + cells, bySize.length)], areaMm2);
   }
   return colours.found().sort((a, b) => b.areaMm2 - a.areaMm2);
 }
 
-/** Cells and the cells of colours that they may be within the difference of, two a pair, and the numbers of these colours. */
-let pairs = new Uint32Array(1024);
-let asked = new Uint32Array(512);
-/** Of each cell that is asked about, where its pairs end. */
-const ends = new Uint32Array(MOST_CELLS);
+/** Of each cell that a colour is of, the colour's number. */
+let numberOf = new Uint32Array(1024);
+
+/** Of the cells asked about together the colour that each joins, the places of those that are near none, and pairs of these. */
+const joined = new Uint32Array(MOST_ASKED);
+const unknown = new Uint32Array(MOST_ASKED);
+const newPairs = new Uint32Array(MOST_ASKED * MOST_ASKED);
+
+/** Lets cells join the first colour that they are near. @returns how many are near none */
+function joinKnown(pairs: Uint32Array, ends: Uint32Array, near: Uint8Array): number {
+  let count = 0;
+  for (let i = 0, pair = 0; i < ends.length; i++) {
+    const end = u32(ends, i);
+    while (pair < end && u8(near, pair) === 0) pair++;
+    if (pair < end) joined[i] = u32(numberOf, u32(pairs, pair * 2));
+    else unknown[count++] = i;
+    pair = end;
+  }
+  return count;
+}
 
 /** Colours that are told apart. */
 class Colours {
@@ -65,7 +81,8 @@ class Colours {
     this.lab = lab;
     this.deltaE = deltaE;
     this.within = new WithinDeltaE(deltaE);
-    bins.start(this.within);
+    bins.start(deltaE < LEAST_BIN_DELTA_E ? new WithinDeltaE(LEAST_BIN_DELTA_E) : this.within);
+    if (numberOf.length < lab.length / 3) numberOf = new Uint32Array(lab.length);
   }
 
   found(): ColourArea[] {
@@ -76,65 +93,62 @@ class Colours {
     });
   }
 
-  /** The cells [from, to) of a list, at most MOST_CELLS. */
+  /** The cells [from, to) of a list, at most MOST_ASKED. */
   take(list: Uint32Array, [from, to]: readonly [number, number], areaMm2: Float64Array): void {
+    const cells = list.subarray(from, to);
+    for (let i = 0; i < cells.length; i++) bins.ask(i, this.lab, u32(cells, i) * 3, u32(cells, i));
+    const ends = bins.find(cells.length);
+    const near = lanes.within(bins.pairs, u32(ends, cells.length - 1), this.deltaE);
+    this.tellNew(cells, joinKnown(bins.pairs, ends, near));
+    for (let i = 0; i < cells.length; i++) {
+      const colour = u32(joined, i);
+      this.areaMm2[colour] = f64(this.areaMm2, colour) + f64(areaMm2, u32(cells, i));
+    }
+  }
+
+  /** Cells that are near no colour of before are new ones, or near one of those before them. */
+  private tellNew(cells: Uint32Array, count: number): void {
+    const pairCount = this.pairNew(cells, count);
+    const near = lanes.within(newPairs, pairCount, this.deltaE);
     const known = this.count;
-    let count = 0;
-    for (let i = from; i < to; i++) {
-      count = this.ask(u32(list, i), count);
-      ends[i - from] = count;
-    }
-    const near = lanes.within(pairs, count, this.deltaE);
-    for (let i = from, pair = 0; i < to; i++) {
-      const cell = u32(list, i);
+    for (let j = 0, pair = 0; j < count; j++) {
+      const place = u32(unknown, j);
+      const cell = u32(cells, place);
       let best = NONE;
-      // Bins hold lower numbers first.
-      for (; pair < u32(ends, i - from); pair++) if (best === NONE && u8(near, pair) === 1) best = u32(asked, pair);
-      if (best === NONE && this.count > known) best = this.late(cell, known);
-      if (best === NONE) best = this.add(cell);
-      this.areaMm2[best] = f64(this.areaMm2, best) + f64(areaMm2, cell);
+      for (; pair < pairCount && newPairs[pair * 2 + 1] === cell; pair++) {
+        if (best !== NONE || u8(near, pair) === 0) continue;
+        const number = u32(numberOf, u32(newPairs, pair * 2));
+        // Of what came before in this list, only what is a colour has a number.
+        if (number >= known && number < this.count && this.cellOf[number] === newPairs[pair * 2]) best = number;
+      }
+      joined[place] = best === NONE ? this.add(cell) : best;
     }
   }
 
-  /** Notes the colours that may be within the difference of a cell. */
-  private ask(cell: number, from: number): number {
-    const { lab, cellOf } = this;
-    if (asked.length < from + this.count) growPairs(from + this.count);
-    const { next, colour: colourOf, lab: known, shares } = bins;
-    let count = from;
-    const l = f64(lab, cell * 3);
-    const a = f64(lab, cell * 3 + 1);
-    const b = f64(lab, cell * 3 + 2);
-    for (let entry = bins.entryOf(lab, cell * 3); entry >= 0; entry = i32(next, entry)) {
-      const colour = u32(colourOf, entry);
-      const dl = f64(known, colour * 3) - l;
-      const da = f64(known, colour * 3 + 1) - a;
-      const otherB = f64(known, colour * 3 + 2);
-      const db = otherB - b;
-      const shareAb = f64(shares, colour * 3 + (b >= 0 && otherB >= 0 ? 1 : 2));
-      if (dl * dl * f64(shares, colour * 3) + (da * da + db * db) * shareAb > 1) continue;
-      asked[count] = colour;
-      pairs[count * 2] = u32(cellOf, colour);
-      pairs[count++ * 2 + 1] = cell;
+  /** Pairs of such cells that may be near by L, the earlier first. */
+  private pairNew(cells: Uint32Array, count: number): number {
+    const { lab } = this;
+    let pairs = 0;
+    for (let j = 1; j < count; j++) {
+      const cell = u32(cells, u32(unknown, j));
+      const l = f64(lab, cell * 3);
+      const reach = this.within.reachL(l);
+      for (let i = 0; i < j; i++) {
+        const other = u32(cells, u32(unknown, i));
+        if (Math.abs(f64(lab, other * 3) - l) > reach) continue;
+        newPairs[pairs * 2] = other;
+        newPairs[pairs++ * 2 + 1] = cell;
+      }
     }
-    return count;
-  }
-
-  /** The first colour within the difference of those from a number on. */
-  private late(cell: number, from: number): number {
-    const { lab, within } = this;
-    for (let entry = bins.entryOf(lab, cell * 3); entry >= 0; entry = i32(bins.next, entry)) {
-      const colour = u32(bins.colour, entry);
-      if (colour >= from && within.holds(bins.lab, colour * 3, lab, cell * 3)) return colour;
-    }
-    return NONE;
+    return pairs;
   }
 
   /** A new colour's number. */
   private add(cell: number): number {
-    bins.add(this.lab, cell * 3);
-    if (this.areaMm2.length < bins.count) {
-      const [areas, cells] = [new Float64Array(bins.count * 2), new Uint32Array(bins.count * 2)];
+    bins.add(this.lab, cell * 3, cell);
+    numberOf[cell] = this.count;
+    if (this.count === this.areaMm2.length) {
+      const [areas, cells] = [new Float64Array(this.count * 2), new Uint32Array(this.count * 2)];
       areas.set(this.areaMm2);
       cells.set(this.cellOf);
       this.areaMm2 = areas;
@@ -143,12 +157,4 @@ class Colours {
     this.cellOf[this.count] = cell;
     return this.count++;
   }
-}
-
-function growPairs(wanted: number): void {
-  const [before, askedBefore] = [pairs, asked];
-  pairs = new Uint32Array(wanted * 4);
-  pairs.set(before);
-  asked = new Uint32Array(wanted * 2);
-  asked.set(askedBefore);
 }
