@@ -27,7 +27,7 @@ describe('learntSentence', () => {
       { trait: 'overprintColour', way: 'less' },
     ];
     expect(learntSentence({ ...LITTLE, choices: 31, claims, foretold: { right: 24, of: 31 } }, 31)).toBe(
-      'From 31 choices, you choose lighter on the whole, a larger main colour, fewer overprint colours. Of 31 choices held back, 24 were foretold.',
+      'From 31 choices, you choose lighter on the whole, a larger main colour, fewer overprint colours. Of 31 choices held back, 24 were foretold; pairs are asked where that is hardest.',
     );
   });
 

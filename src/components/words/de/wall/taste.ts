@@ -35,7 +35,8 @@ export const say: typeof english = {
     `Gewählt wurde ${against} vor ${against2}, und auch umgekehrt; die zwei Antworten heben sich auf.`,
   choicesSoFarToo: (choices) => `Bisher ${counted(choices, { one: 'Wahl', other: 'Wahlen' })}: zu wenig, um zu sagen, wonach gewählt wird.`,
   fromChoicesYouChoose: (choices, claims) => `Nach ${counted(choices, { one: 'Wahl', other: 'Wahlen' })} wird gewählt: ${claims}.`,
-  ofChoicesHeldBack: (theOf, right) => `Von ${theOf} zurückgehaltenen Wahlen wurden ${right} vorausgesagt.`,
+  ofChoicesHeldBack: (theOf, right) =>
+    `Von ${theOf} zurückgehaltenen Wahlen wurden ${right} vorausgesagt; gefragt wird, wo das am schwersten ist.`,
   chosenOver: 'gewählt vor',
   selected: 'ausgewählt',
   pinned: 'angeheftet',

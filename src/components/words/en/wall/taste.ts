@@ -36,7 +36,8 @@ export const say = speak('wall/taste', {
     `${counted(choices, { one: 'choice', other: 'choices' })} so far: too little to tell what you choose by.`,
   fromChoicesYouChoose: (choices: number, claims: string) =>
     `From ${counted(choices, { one: 'choice', other: 'choices' })}, you choose ${claims}.`,
-  ofChoicesHeldBack: (theOf: number, right: number) => `Of ${theOf} choices held back, ${right} were foretold.`,
+  ofChoicesHeldBack: (theOf: number, right: number) =>
+    `Of ${theOf} choices held back, ${right} were foretold; pairs are asked where that is hardest.`,
   chosenOver: 'chosen over',
   selected: 'selected',
   pinned: 'pinned',
