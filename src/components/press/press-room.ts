@@ -164,7 +164,7 @@ export class PressRoom extends LitElement {
       ${
         made === null || (running && this.atPress?.working !== true)
           ? nothing
-          : html`<press-log .made=${made} .now=${() => visit.now} .log=${visit.log} .visit=${visit} .store=${store} .pictures=${pictures} .drawn=${drawn}></press-log>
+          : html`<press-log .made=${made} .now=${() => visit.now} .log=${visit.log} .visit=${visit} .store=${store} .pictures=${pictures} .drawn=${drawn} .planning=${running}></press-log>
           <press-pull-sheet
             .made=${madeForPaper(made, visit.now)}
             .pictures=${pictures}

@@ -34,6 +34,18 @@ export const logPressStyle = css`
     min-height: 52px;
     padding: var(--space-2) var(--space-8);
   }
+  .stale {
+    display: flex;
+    flex: 1 1 100%;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: var(--space-3) var(--space-6);
+    margin: 0;
+    padding: var(--space-4) var(--space-7);
+    border-left: 3px solid var(--accent);
+    background: var(--table);
+    font-weight: 600;
+  }
   .frame {
     display: grid;
     gap: var(--space-3);

@@ -17,6 +17,7 @@ import type { LogSheet, PulledDifferently, SheetTalk } from '../../ui/log/log-sh
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { say } from '../../words/en/press/log.ts';
 import { pressNext } from '../next/press-next.ts';
+import { strayedAtPress } from '../next/strayed.ts';
 import type { PressVisit } from '../press-visit.ts';
 import { KeepAwake } from './keep-awake.ts';
 import { logPressStyle } from './log-press-style.ts';
@@ -47,6 +48,8 @@ export class LogPress extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   /** Changes when a picture has arrived or something was logged. */
   @property({ type: Number }) drawn = 0;
+  /** Whether an order is looked for. */
+  @property({ type: Boolean }) planning = false;
   @state() private open = false;
   @state() private index = 0;
   /** The sheet whose picture is shown, by number. */
@@ -171,6 +174,7 @@ export class LogPress extends LitElement {
         <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>${say.back}</button>
         <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>${say.next}</button>
         <button @click=${() => this.dialog.close()}>${say.leavePress}</button>
+        ${strayedAtPress(this.visit)}
       </header>
       ${pressFrame(this.made, card, { now: this.now(), note: () => this.note() })}
       <div class="take">
