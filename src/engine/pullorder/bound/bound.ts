@@ -5,12 +5,17 @@ import { automataOf } from '../search/beam.ts';
 import { exact } from '../search/exact.ts';
 import { areFew, fewSheets, tabledGroups } from '../search/few-sheets.ts';
 import type { TabledGroup } from '../search/group-table.ts';
+import { CapCuts } from './capped/cap-cuts.ts';
 import { Clashes } from './clashes.ts';
 import { CoverRows } from './cover-rows.ts';
 import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
 import { forcedCounts } from './multiplicity.ts';
 import { MAX_SUMMED } from './subset-sums.ts';
 import { SumBlocks } from './sum-blocks.ts';
+
+/** Work on sets that do not fit, in parts of the work on all else: after some raised the bound, and after none did. */
+const CUT_SHARE = 4;
+const VAIN_CUT_SHARE = 0.5;
 
 /**
  * Lower bound on the length of any word that finishes a model, raised bit by bit.
@@ -21,7 +26,8 @@ import { SumBlocks } from './sum-blocks.ts';
  * (2) A word for all sheets is one for some of them. (3) Counts are whole numbers, so the least
  * total that agrees with all such facts is a covering integer programme. Parts are solved by A*,
  * whose lower bound holds even when it is cut short. Where there are more than a few sheets, what all
- * pairs, triples and fours need is rounded up at every size of set (`SubsetSums`) besides.
+ * pairs, triples and fours need is rounded up at every size of set (`SubsetSums`) besides, and sets
+ * that do not fit with only so many of each letter are taken in (`CapCuts`).
  *
  * Which sets X: groups that split all letters and clash much, then sets that need more than the
  * present cheapest mix of fractions gives them (`coverLp`). What was tried:
@@ -78,6 +84,7 @@ export class BoundSearch {
   *#work(): Generator<void, void> {
     const { orders } = this.#model;
     if (orders.length === 0) return;
+    const start = this.#meter.units;
     yield* this.#pairs();
     this.#cover(200);
     yield;
@@ -89,8 +96,13 @@ export class BoundSearch {
     const blocks = this.#groups && !areFew(this.#model) ? new SumBlocks(this.#groups.split(MAX_SUMMED), this.#rows) : null;
     // All triples and fours of a block cost little and, rounded at every size, show most.
     for (let t = 0; blocks && t < 2; t++) yield* this.#sum(blocks);
+    const cuts = blocks ? new CapCuts(this.#model, blocks.blocks, this.#meter).work() : null;
+    let rest = this.#meter.units - start;
+    let share = CUT_SHARE;
     let bySheets = Infinity;
     for (let round = 0; round < 40; round++) {
+      if (blocks && cuts) share = (yield* this.#cut(blocks, cuts, share * rest)) ? CUT_SHARE : VAIN_CUT_SHARE;
+      const begun = this.#meter.units;
       // Larger sets need more a letter, but cost more: by trial they pay after a few smaller ones.
       const size = [4, 5, 6, 6, 7, 7, 7, 8, 7, 8][round] ?? 7 + (round % 3);
       const nodes = Math.min(24_000, 4000 * 2 ** (round >> 1));
@@ -115,6 +127,7 @@ export class BoundSearch {
       // A few sheets with all their letters say most where there are few sheets.
       if (bySheets >= this.best - 2 && round !== 1) bySheets = yield* this.#sheets(2 + Math.min(round >> 1, 4), 4 + round, nodes);
       if (round > 2) yield* few;
+      rest = this.#meter.units - begun;
     }
   }
 
@@ -123,6 +136,16 @@ export class BoundSearch {
     yield* blocks.raise();
     this.best = Math.max(this.best, blocks.total);
     yield;
+  }
+
+  /** What blocks of letters need by sets that do not fit, for so many units. */
+  *#cut(blocks: SumBlocks, cuts: Generator<void, void>, units: number): Generator<void, boolean> {
+    const before = this.best;
+    for (const until = this.#meter.units + units; this.#meter.units < until && !cuts.next().done;) {
+      this.best = Math.max(this.best, blocks.total);
+      yield;
+    }
+    return this.best > before;
   }
 
   /** A shortest word outright, where there are few sheets. */

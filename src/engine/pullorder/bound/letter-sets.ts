@@ -120,7 +120,7 @@ function chosen(pulls: readonly (readonly number[])[], choice: number): number[]
 }
 
 /** The order among the chosen pulls. */
-function orderOn(pulls: readonly number[], preds: readonly (readonly number[])[]): SetOrder {
+export function orderOn(pulls: readonly number[], preds: readonly (readonly number[])[]): SetOrder {
   let present = 0;
   const masks = pulls.map((p, l) => {
     if (p < 0) return 0;
@@ -135,11 +135,11 @@ function orderOn(pulls: readonly number[], preds: readonly (readonly number[])[]
 }
 
 /** Whether a word that finishes the first order finishes the second. */
-function implies(a: SetOrder, b: SetOrder): boolean {
+export function implies(a: SetOrder, b: SetOrder): boolean {
   return (b.present & ~a.present) === 0 && b.preds.every((mask, l) => (mask & ~num(a.preds, l)) === 0);
 }
 
 /** How many pairs an order asks for. */
-function asks({ preds }: SetOrder): number {
+export function asks({ preds }: SetOrder): number {
   return preds.reduce((n, mask) => n + bitCount(mask), 0);
 }

@@ -18,6 +18,7 @@ export class SmallSets {
   #count = 0;
   #masks: Int32Array;
   #lower = new Uint8Array(256);
+  #letters = new Uint8Array(256);
   /** The length is known not to exceed this; 255 = not known. */
   #upper = new Uint8Array(256);
   #kids: Int32Array;
@@ -69,6 +70,16 @@ export class SmallSets {
     return u8(this.#lower, set);
   }
 
+  /** No word for a set is shorter, as far as is known. */
+  atLeast(set: number): number {
+    return u8(this.#lower, set);
+  }
+
+  /** Letters that are left in a set, as bits. */
+  lettersOf(set: number): number {
+    return u8(this.#letters, set);
+  }
+
   /** Whether some word of at most `length` letters does; sharpens what is remembered. */
   #within(set: number, length: number): boolean {
     if (u8(this.#upper, set) <= length) return true;
@@ -76,7 +87,7 @@ export class SmallSets {
     const { k } = this.orders;
     let tries = 0;
     for (let l = 0; l < k; l++) {
-      const kid = this.#kid(set, l);
+      const kid = this.kid(set, l);
       if (kid !== set && u8(this.#lower, kid) < length) tries |= 1 << l;
     }
     // Likeliest first.
@@ -96,7 +107,8 @@ export class SmallSets {
     return false;
   }
 
-  #kid(set: number, letter: number): number {
+  /** What is left of a set when a letter comes; the same set when it finds no work. */
+  kid(set: number, letter: number): number {
     const { k, words, next } = this.orders;
     const known = i32(this.#kids, set * k + letter);
     if (known >= 0) return known;
@@ -172,6 +184,7 @@ export class SmallSets {
     } else lower = letters === 0 ? 0 : 1;
     this.#meter.units += k;
     this.#lower[set] = lower;
+    this.#letters[set] = letters;
     this.#upper[set] = own.length === 0 ? 0 : own.length === 1 ? Math.max(lower, bitCount(letters)) : 255;
     if (this.#count === this.#lower.length) this.#grow();
     return set;
@@ -186,6 +199,7 @@ export class SmallSets {
     };
     this.#masks = grown(new Int32Array(size * words), this.#masks);
     this.#lower = grown(new Uint8Array(size), this.#lower);
+    this.#letters = grown(new Uint8Array(size), this.#letters);
     this.#upper = grown(new Uint8Array(size), this.#upper);
     this.#kids = grown(new Int32Array(size * k).fill(-1), this.#kids);
     this.#table = new Int32Array(size * 4).fill(-1);

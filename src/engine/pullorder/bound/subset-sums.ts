@@ -1,8 +1,10 @@
-import { num, u16 } from '../../base/at.ts';
+import { num, u16, u8 } from '../../base/at.ts';
 import type { Meter } from '../model.ts';
 
 /** Most letters: a million sets of them. */
 export const MAX_SUMMED = 20;
+/** Largest number of times that is told apart for `noteCap`. */
+const MOST_CAP = 255;
 /** Sets that are looked at between two pauses. */
 const A_PAUSE = 1 << 16;
 
@@ -22,6 +24,8 @@ export class SubsetSums {
   readonly #counts: readonly number[];
   /** By set, as bits of places in `letters`. */
   readonly #least: Uint16Array;
+  /** By set: no word has each of its letters only so many times. */
+  readonly #cap: Uint8Array;
 
   /**
    * @param letters different letters, at most `MAX_SUMMED`
@@ -32,6 +36,7 @@ export class SubsetSums {
     this.#meter = meter;
     this.#counts = counts;
     this.#least = new Uint16Array(2 ** letters.length);
+    this.#cap = new Uint8Array(2 ** letters.length);
   }
 
   /** Notes what a set needs. @returns false when that was known */
@@ -40,6 +45,27 @@ export class SubsetSums {
     if (bits < 0 || u16(this.#least, bits) >= least) return false;
     this.#least[bits] = least;
     return true;
+  }
+
+  /** Notes that no word has each letter of a set, as bits of places, only `cap` times; nor has it of any set that holds this one. */
+  noteCap(set: number, cap: number): void {
+    const others = (this.#least.length - 1) & ~set;
+    for (let more = others; ; more = (more - 1) & others) {
+      const bits = set | more;
+      if (u8(this.#cap, bits) < cap) this.#cap[bits] = cap;
+      if (more === 0) break;
+    }
+    this.#meter.units += (others >> 6) + 1;
+  }
+
+  /** What a set needs, as bits of places, as far as it was concluded. */
+  leastOf(set: number): number {
+    return u16(this.#least, set);
+  }
+
+  /** Whether it is known that no word has each letter of a set only `cap` times. */
+  exceeds(set: number, cap: number): boolean {
+    return u8(this.#cap, set) >= cap;
   }
 
   /** What all the letters need. */
@@ -53,8 +79,7 @@ export class SubsetSums {
     for (let from = 1; from < least.length; from += A_PAUSE) {
       const to = Math.min(least.length, from + A_PAUSE);
       for (let bits = from; bits < to; bits++) {
-        const value = this.#concluded(bits);
-        if (value > u16(least, bits)) least[bits] = value;
+        least[bits] = this.#concluded(bits);
       }
       this.#meter.units += ((to - from) * this.letters.length) >> 6;
       if (to < least.length) yield;
@@ -64,18 +89,27 @@ export class SubsetSums {
   /** What a set needs for all that its parts need. */
   #concluded(bits: number): number {
     const least = this.#least;
-    let others = -1;
+    let size = 0;
     let sum = 0;
-    let most = 0;
+    let most = u16(least, bits);
+    let fewest = Infinity;
+    let cap = u8(this.#cap, bits);
     for (let left = bits; left !== 0; left &= left - 1) {
       const bit = left & -left;
       const without = u16(least, bits ^ bit);
       const own = without + num(this.#counts, 31 - Math.clz32(bit));
+      const capped = u8(this.#cap, bits ^ bit);
       sum += without;
-      others++;
+      size++;
       if (own > most) most = own;
+      if (without < fewest) fewest = without;
+      if (capped > cap) cap = capped;
     }
-    return others > 0 ? Math.max(most, Math.ceil(sum / others)) : most;
+    if (size > 1) most = Math.max(most, Math.ceil(sum / (size - 1)));
+    // Some letter comes more often than the mean, rounded down.
+    cap = Math.min(MOST_CAP, Math.max(cap, Math.floor((most - 1) / size)));
+    this.#cap[bits] = cap;
+    return cap > 0 ? Math.max(most, cap + 1 + fewest) : most;
   }
 
   /** −1 when some letter is none of these. */

@@ -18,6 +18,11 @@ export class SumBlocks {
     this.#blocks = split.map((letters) => rows.sums(letters));
   }
 
+  /** The sums of each block. */
+  get blocks(): readonly SubsetSums[] {
+    return this.#blocks;
+  }
+
   /** What all letters need. */
   get total(): number {
     return this.#blocks.reduce((sum, block) => sum + block.total, 0);
