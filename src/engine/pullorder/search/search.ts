@@ -23,7 +23,7 @@ const MEGA = 1_000_000;
 /** States after which automata are thrown away and begun afresh, so that memory stays small. */
 const MAX_STATES = 600_000;
 /** Share of the work on the order of screens that goes to exchange, where there is any. */
-const EXCHANGED = 0.7;
+const EXCHANGED = 0.85;
 /** An empty press, before the word and after it. */
 const ALONE = { before: -1, after: -1 };
 
@@ -130,14 +130,14 @@ class PlanSearch {
     const { kindModel } = this.#compiled;
     const total = this.#means.firstRound * 2 ** Math.min(round, 8);
     if (!this.#fewestMounts()) yield* this.#orderScreens(round, total);
-    yield* this.#sliced((this.#boundShare() > 0.5 ? 0.2 : 0.29) * total, (units) => {
+    yield* this.#sliced((this.#boundShare() > 0.5 ? 0.2 : 0.4) * total, (units) => {
       if (this.#fewestMounts()) return false;
       this.#betterScreens(units);
       return true;
     });
     if (this.#inkBound !== this.#mountBound) yield* this.#sliced(0.02 * total, (units) => this.#inkBound.run(units));
     if (this.#setUpBound !== this.#mountBound) yield* this.#sliced(0.06 * total, (units) => this.#setUpBound.run(units));
-    yield* this.#sliced(0.31 * total, (units) => {
+    yield* this.#sliced(0.3 * total, (units) => {
       this.#kinds.run(units);
       this.#takeKinds();
       return !this.#atBounds();
@@ -177,16 +177,16 @@ class PlanSearch {
   #betterScreens(units: number): void {
     const exchanger = this.#exchanger;
     if (exchanger !== null) {
-      if (exchanger.word.length !== this.#screens.cost) exchanger.set(this.#screens.word);
+      if (exchanger.length !== this.#screens.cost) exchanger.set(this.#screens.word);
       exchanger.run(EXCHANGED * units);
-      if (exchanger.word.length < this.#screens.cost) this.#screens.set(exchanger.word);
+      if (exchanger.length < this.#screens.cost) this.#screens.set(exchanger.word);
       this.#takeScreens();
     }
     this.#screens.run(exchanger === null ? units : (1 - EXCHANGED) * units);
     this.#takeScreens();
   }
 
-  /** A narrow beam tells what a wide one costs; an eighth of the round is for it. */
+  /** A narrow beam tells what a wide one costs; a sixteenth of the round is for it. */
   #beamScreens(round: number, total: number): void {
     const { screenModel } = this.#compiled;
     const { random, meter } = this.#means;
@@ -195,7 +195,7 @@ class PlanSearch {
     const start = meter.units;
     const narrow = find(8);
     if (narrow) this.#screens.set(narrow);
-    const width = Math.min(4000, Math.floor((8 * 0.12 * total) / (meter.units - start)) - 8);
+    const width = Math.min(4000, Math.floor((8 * 0.06 * total) / (meter.units - start)) - 8);
     const found = width > 8 ? find(width) : null;
     if (found && found.length < this.#screens.cost) this.#screens.set(found);
     this.#takeScreens();
@@ -271,7 +271,7 @@ class PlanSearch {
   /** Where there are few sheets a shortest word is likely to be found on the way to a bound. */
   #boundShare(): number {
     const { screenModel } = this.#compiled;
-    if (!areFew(screenModel)) return 0.2;
+    if (!areFew(screenModel)) return 0.16;
     return screenModel.orders.length < MAX_FEW_SHEETS ? 0.55 : 0.3;
   }
 }

@@ -28,6 +28,11 @@ function leftBy({ orders }: Model, word: readonly number[]): number {
   }, 0);
 }
 
+/** How many pulls are open at each place of a word. */
+function open(rows: OpenRows): number[] {
+  return Array.from({ length: rows.length + 1 }, (_, i) => rows.missing(i, i));
+}
+
 /** Every pull by a mount of its own: the longest word that anybody would think of. */
 function plain({ orders }: Model): number[] {
   return orders.flatMap(({ letters }) => letters);
@@ -43,14 +48,16 @@ describe('OpenRows', () => {
     const rows = new OpenRows(of, { units: 0 });
     rows.set(random.shuffle(plain(of)).slice(0, 40));
     for (let i = 0; i < 200; i++) {
-      if (random.chance(1, 2) && rows.word.length > 1) rows.strike(random.int(rows.word.length));
-      else rows.put(random.int(rows.word.length + 1), random.int(of.letterCount));
+      if (random.chance(1, 2) && rows.length > 1) rows.strike(random.int(rows.length));
+      else rows.put(random.int(rows.length + 1), random.int(of.letterCount));
       const anew = new OpenRows(of, { units: 0 });
-      anew.set(rows.word);
-      expect(rows.open).toEqual(anew.open);
-      expect(rows.lost).toEqual(anew.lost);
+      const word = rows.word.slice(0, rows.length);
+      anew.set(word);
+      expect(open(rows)).toEqual(open(anew));
+      expect(rows.lost.slice(0, rows.length)).toEqual(anew.lost.slice(0, anew.length));
+      expect(rows.openOrders.slice(0, rows.openCount)).toEqual(anew.openOrders.slice(0, anew.openCount));
       // Behind the last letter only what was printed counts, and before the first only what comes.
-      expect(rows.open.at(-1)).toBe(leftBy(of, rows.word));
+      expect(open(rows).at(-1)).toBe(leftBy(of, [...word]));
     }
   });
 });

@@ -13,9 +13,8 @@ export class SheetPulls {
   /** What must come before and after each pull, by order and pull, in masks. */
   readonly #preds: Int32Array;
   readonly #succs: Int32Array;
-  /** Where the pulls of each letter on each order begin in `#pulls`. */
-  readonly #starts: Int32Array;
-  readonly #pulls: Int32Array;
+  /** The pulls of each letter on each order, in masks. */
+  readonly #own: Int32Array;
   readonly #letters: number;
 
   constructor({ orders, letterCount }: Model) {
@@ -29,55 +28,89 @@ export class SheetPulls {
     this.letter = new Int32Array(orders.length * size);
     this.#preds = new Int32Array(orders.length * size * words);
     this.#succs = new Int32Array(orders.length * size * words);
-    this.#starts = new Int32Array(orders.length * letterCount + 1);
+    this.#own = new Int32Array(orders.length * letterCount * words);
     const set = (masks: Int32Array, at: number, p: number): void => {
       masks[at + (p >>> 5)] = i32(masks, at + (p >>> 5)) | (1 << (p & 31));
     };
-    const pulls: number[] = [];
     for (const [c, { letters, preds }] of orders.entries()) {
-      const own: number[][] = Array.from({ length: letterCount }, () => []);
       for (const [p, letter] of letters.entries()) {
         set(this.full, c * words, p);
+        set(this.#own, (c * letterCount + letter) * words, p);
         this.letter[c * size + p] = letter;
-        entryAt(own, letter).push(p);
         for (const q of entryAt(preds, p)) {
           set(this.#preds, (c * size + p) * words, q);
           set(this.#succs, (c * size + q) * words, p);
         }
       }
-      for (const [letter, of] of own.entries()) {
-        this.#starts[c * letterCount + letter] = pulls.length;
-        for (const p of of) pulls.push(c * size + p);
-      }
     }
-    this.#starts[orders.length * letterCount] = pulls.length;
-    this.#pulls = Int32Array.from(pulls);
   }
 
-  /** Prints a letter on order c, as long as it finds work; the mask of what is printed stands at `at`. */
-  forward(masks: Int32Array, at: number, c: number, letter: number): void {
-    const end = i32(this.#starts, c * this.#letters + letter + 1);
-    for (let n = i32(this.#starts, c * this.#letters + letter); n < end; n++) this.#add(this.#preds, masks, at, i32(this.#pulls, n));
+  /** Whether an order has a letter. */
+  has(c: number, letter: number): boolean {
+    const { words } = this;
+    const own = (c * this.#letters + letter) * words;
+    for (let w = 0; w < words; w++) if (this.#own[own + w] !== 0) return true;
+    return false;
+  }
+
+  /**
+   * Prints a letter on order c, as long as it finds work; the mask of what is printed stands at `at`.
+   * @returns whether it printed any
+   */
+  forward(masks: Int32Array, at: number, c: number, letter: number): boolean {
+    const { words } = this;
+    const own = (c * this.#letters + letter) * words;
+    let any = false;
+    for (let w = 0; w < words; w++) {
+      let left = i32(this.#own, own + w) & ~i32(masks, at + w);
+      while (left !== 0) {
+        const bit = 31 - Math.clz32(left & -left);
+        left &= left - 1;
+        if (!this.#met(this.#preds, masks, at, 32 * (c * words + w) + bit)) continue;
+        masks[at + w] = i32(masks, at + w) | (1 << bit);
+        any = true;
+      }
+    }
+    return any;
   }
 
   /** The same with time running backwards; the mask is of what comes later. */
-  backward(masks: Int32Array, at: number, c: number, letter: number): void {
-    const start = i32(this.#starts, c * this.#letters + letter);
-    for (let n = i32(this.#starts, c * this.#letters + letter + 1) - 1; n >= start; n--)
-      this.#add(this.#succs, masks, at, i32(this.#pulls, n));
-  }
-
-  /** Prints pull `pull` (by order and pull) of the order whose mask stands at `at`, where its needs are met. */
-  #add(needs: Int32Array, masks: Int32Array, at: number, pull: number): void {
-    if (!this.#met(needs, masks, at, pull)) return;
-    const p = pull % (32 * this.words);
-    masks[at + (p >>> 5)] = i32(masks, at + (p >>> 5)) | (1 << (p & 31));
+  backward(masks: Int32Array, at: number, c: number, letter: number): boolean {
+    const { words } = this;
+    const own = (c * this.#letters + letter) * words;
+    let any = false;
+    for (let w = words - 1; w >= 0; w--) {
+      let left = i32(this.#own, own + w) & ~i32(masks, at + w);
+      while (left !== 0) {
+        const bit = 31 - Math.clz32(left);
+        left &= ~(1 << bit);
+        if (!this.#met(this.#succs, masks, at, 32 * (c * words + w) + bit)) continue;
+        masks[at + w] = i32(masks, at + w) | (1 << bit);
+        any = true;
+      }
+    }
+    return any;
   }
 
   #met(needs: Int32Array, masks: Int32Array, at: number, pull: number): boolean {
     const { words } = this;
     for (let w = 0; w < words; w++) if ((i32(needs, pull * words + w) & ~i32(masks, at + w)) !== 0) return false;
     return true;
+  }
+
+  /** Whether a letter has a pull on order c that fits between what is printed in the two masks, both at `at`. */
+  prints(early: Int32Array, late: Int32Array, at: number, [c, letter]: readonly [number, number]): boolean {
+    const { words } = this;
+    const own = (c * this.#letters + letter) * words;
+    for (let w = 0; w < words; w++) {
+      let left = i32(this.#own, own + w);
+      while (left !== 0) {
+        const bit = 31 - Math.clz32(left);
+        left &= ~(1 << bit);
+        if (this.fits(early, late, at, 32 * (c * words + w) + bit)) return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a pull can be printed after what is printed in the one mask and before what comes in the other, both at `at`. */
