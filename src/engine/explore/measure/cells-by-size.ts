@@ -17,14 +17,16 @@ const HIGH = new Uint8Array(new Uint32Array([1]).buffer)[0] === 1 ? 1 : 0;
 /** Cells, and their sizes in two digits, by their lower digit. */
 let half = new Uint32Array(1024);
 let sizes = new Uint32Array(1024);
+let sortedRoom = new Uint32Array(1024);
 
-/** Cells that take some of the sheet, largest first, the lower number first of equals. */
+/** Cells that take some of the sheet, largest first, the lower number first of equals; the list holds until the next is asked for. */
 export function cellsBySize({ cells, areaMm2 }: Pick<CellMap, 'cells' | 'areaMm2'>): Uint32Array {
   // As whole numbers, numbers above 0 keep their order: their first 22 bits sort them but for a few neighbours.
   const words = new Uint32Array(areaMm2.buffer, areaMm2.byteOffset, cells * 2);
   if (half.length < cells) {
     half = new Uint32Array(cells * 2);
     sizes = new Uint32Array(cells * 2);
+    sortedRoom = new Uint32Array(cells * 2);
   }
   const count = countDigits(areaMm2, words, cells);
   for (let cell = 0; cell < cells; cell++) {
@@ -35,7 +37,7 @@ export function cellsBySize({ cells, areaMm2 }: Pick<CellMap, 'cells' | 'areaMm2
     half[at] = cell;
     sizes[at] = size >>> BITS;
   }
-  const sorted = new Uint32Array(count);
+  const sorted = sortedRoom.subarray(0, count);
   for (let i = 0; i < count; i++) {
     const digit = u32(sizes, i);
     const at = u32(upper, digit);

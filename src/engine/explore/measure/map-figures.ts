@@ -1,7 +1,7 @@
 import { f64, u32 } from '../../base/at.ts';
 import type { CellMap } from '../../stack/types.ts';
 import { cellsBySize } from './cells-by-size.ts';
-import { edgeLengths } from './lines/edge-lengths.ts';
+import { passingEdges } from './lines/edge-lengths.ts';
 import type { EdgeLengths } from './lines/edge-tally.ts';
 
 /** What all prints of one map share, whatever their orders and inks. */
@@ -15,13 +15,22 @@ export interface MapFigures {
 
 /** Works them out. Cost O(runs). */
 export function mapFigures(map: CellMap): MapFigures {
-  return { edges: edgeLengths(map), bySize: cellsBySize(map), moments: momentsOf(map) };
+  const { edges, bySize, moments } = passingFigures(map);
+  return { edges: { cells: edges.cells.slice(), lengthMm: edges.lengthMm.slice() }, bySize: bySize.slice(), moments: moments.slice() };
 }
+
+/** As `mapFigures`, but they only hold until those of any other map are worked out: nothing is allocated for them. */
+export function passingFigures(map: CellMap): MapFigures {
+  return { edges: passingEdges(map), bySize: cellsBySize(map), moments: momentsOf(map) };
+}
+
+let momentsRoom = new Float64Array(3 * 1024);
 
 function momentsOf(map: CellMap): Float64Array {
   const { rows, rowStart, runEndMm, runCell } = map;
   const rowHeightMm = map.heightMm / rows;
-  const moments = new Float64Array(map.cells * 3);
+  if (momentsRoom.length < map.cells * 3) momentsRoom = new Float64Array(map.cells * 6);
+  const moments = momentsRoom.subarray(0, map.cells * 3).fill(0);
   for (let row = 0; row < rows; row++) {
     const yMm = (row + 0.5) * rowHeightMm;
     const end = u32(rowStart, row + 1);

@@ -5,7 +5,7 @@ import type { Layer } from '../../stack/layers.ts';
 import type { CellMap, Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { say } from '../../words/en/explore/measure.ts';
-import { type MapFigures, mapFigures } from './map-figures.ts';
+import { type MapFigures, mapFigures, passingFigures } from './map-figures.ts';
 import { measureVariant } from './measures.ts';
 import { pullSwatches } from './overprint-colours.ts';
 import { setUps } from './set-ups.ts';
@@ -111,7 +111,8 @@ export class VariantMeter {
   measure(map: CellMap, layers: readonly Layer[], pulls: readonly Pull[], mapName?: string): VariantMeasures {
     if (this.lab.length < map.cells * 3) this.lab = new Float64Array(map.cells * 6);
     const lab = cellLab(map, layers, this.paper, this.lab);
-    if (this.figures === null || mapName === undefined || mapName !== this.mapName) this.figures = mapFigures(map);
+    const figuresOf = mapName === undefined ? passingFigures : mapFigures;
+    if (this.figures === null || mapName === undefined || mapName !== this.mapName) this.figures = figuresOf(map);
     this.mapName = mapName;
     const found = measureVariant(
       map,

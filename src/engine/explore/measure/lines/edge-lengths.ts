@@ -13,5 +13,11 @@ const room = new EdgeRoom();
  * Cost O(runs).
  */
 export function edgeLengths(map: CellMap): EdgeLengths {
+  const { cells, lengthMm } = passingEdges(map);
+  return { cells: cells.slice(), lengthMm: lengthMm.slice() };
+}
+
+/** As `edgeLengths`, but the lists only hold until those of any other map are found. */
+export function passingEdges(map: CellMap): EdgeLengths {
   return room.lengths(map) ?? walkEdges(map);
 }

@@ -14,7 +14,7 @@ export class EdgeRoom {
   private readonly room = new CodeRoom(EDGE_NAMES, writeEdgeCode);
   private pairsRoom = 4096;
 
-  /** @returns null when they must be found by other means */
+  /** @returns lists that hold until the next are found; null when they must be found by other means */
   lengths(map: CellMap): EdgeLengths | null {
     const runs = u32(map.rowStart, map.rows);
     if (!this.room.works || runs > MOST_RUNS) return null;
@@ -25,8 +25,8 @@ export class EdgeRoom {
         const { ints, words, reals } = this.room;
         const pairs = i32(ints, at.found);
         return {
-          cells: words.slice(at.pairCells, at.pairCells + pairs * 2),
-          lengthMm: reals.slice(at.lengthMm, at.lengthMm + pairs),
+          cells: words.subarray(at.pairCells, at.pairCells + pairs * 2),
+          lengthMm: reals.subarray(at.lengthMm, at.lengthMm + pairs),
         };
       }
       if (given !== MORE_PAIRS || this.pairsRoom >= MOST_PAIRS) return null;
