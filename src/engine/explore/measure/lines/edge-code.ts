@@ -65,7 +65,7 @@ class EdgeCode {
 
   private writeRow(): void {
     const { code, a, b, openA, openB, met, mid, end, pairs } = this;
-    const [runEndMm, runCell] = [this.lists.reals('runEndMm'), this.lists.ints('runCell')];
+    const [runEndMm, runCell, edgeOf] = [this.lists.reals('runEndMm'), this.lists.ints('runCell'), this.lists.ints('edgeOf')];
     const [fromMm, toMm] = [code.real(0), code.real()];
     const [beyondA, beyondB] = [code.int(), code.int()];
     code.set(a, this.top);
@@ -89,7 +89,17 @@ class EdgeCode {
             code.set(met, 0);
           },
           () => {
-            pairs.find(runCell.at(a), runCell.at(b));
+            // Mostly an edge of the row has passed by: then its pair is known.
+            code.when(
+              [a.below(mid.minus(1)), runCell.at(a, 1).is(runCell.at(b))],
+              () => code.set(pairs.pair, edgeOf.at(a)),
+              () =>
+                code.when(
+                  [this.top.below(a), runCell.at(a.minus(1)).is(runCell.at(b))],
+                  () => code.set(pairs.pair, edgeOf.at(a.minus(1))),
+                  () => pairs.find(runCell.at(a), runCell.at(b)),
+                ),
+            );
             pairs.add(pairs.pair, toMm.minus(fromMm));
           },
         );
