@@ -103,7 +103,10 @@ export const wallRoomStyles = css`
     }
     .progress {
       align-items: center;
-      gap: var(--space-4);
+      gap: var(--space-3);
+    }
+    .progress button {
+      padding-inline: var(--space-4);
     }
     .count {
       flex: 1;

@@ -126,6 +126,7 @@ export const whatNextStyle = css`
       border-right: 0;
       border-bottom: 1px solid var(--line);
     }
+    .ask p,
     .ask ps-fold,
     .ask .wide {
       grid-column: 1 / -1;

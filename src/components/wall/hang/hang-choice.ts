@@ -53,6 +53,9 @@ export class HangChoiceLine extends LitElement {
           font-size: var(--type-label);
           max-width: 45vw;
         }
+        .way {
+          max-width: 100%;
+        }
       }
     `,
   ];
@@ -80,6 +83,7 @@ export class HangChoiceLine extends LitElement {
       <label>
         <span class="soft small word">${say.arrange}</span>
         <select
+          class="way"
           aria-label=${say.arrangePrints}
           @change=${(event: Event) => this.change({ way: (event.target as HTMLSelectElement).value as HangChoice['way'] })}
         >

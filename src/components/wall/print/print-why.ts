@@ -68,8 +68,8 @@ export class PrintWhy extends LitElement {
       }
       p {
         min-height: 4.2em;
-        -webkit-line-clamp: 3;
-        line-clamp: 3;
+        -webkit-line-clamp: 4;
+        line-clamp: 4;
       }
       figure {
         width: 84px;

@@ -51,8 +51,8 @@ export const wallTasteStyle = css`
       display: -webkit-box;
       overflow: hidden;
       -webkit-box-orient: vertical;
-      -webkit-line-clamp: 2;
-      line-clamp: 2;
+      -webkit-line-clamp: 3;
+      line-clamp: 3;
     }
     .row {
       gap: var(--space-2) var(--space-3);
