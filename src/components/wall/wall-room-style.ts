@@ -107,6 +107,7 @@ export const wallRoomStyles = css`
     }
     .progress button {
       padding-inline: var(--space-4);
+      font-size: var(--type-label);
     }
     .count {
       flex: 1;
