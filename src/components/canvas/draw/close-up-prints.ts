@@ -36,6 +36,13 @@ void main() {
 }
 `;
 
+let program: GlProgram | undefined;
+
+/** The program by which close-ups are drawn. */
+export function closeUpProgram(): GlProgram {
+  return (program ??= GlProgram.from({ vertex: VERTEX, fragment: FRAGMENT, name: 'close-up' }));
+}
+
 interface CloseUp {
   mesh: Mesh<Geometry, Shader>;
   source: BufferImageSource;
@@ -59,7 +66,6 @@ export class CloseUpPrints {
     },
     indexBuffer: new Uint32Array([0, 1, 2, 0, 2, 3]),
   });
-  private program: GlProgram | null = null;
 
   constructor(uniforms: WallUniforms) {
     this.uniforms = uniforms;
@@ -87,13 +93,12 @@ export class CloseUpPrints {
       alphaMode: 'no-premultiply-alpha',
       autoGarbageCollect: false,
     });
-    this.program ??= GlProgram.from({ vertex: VERTEX, fragment: FRAGMENT, name: 'close-up' });
     const frame = new UniformGroup({
       uFrame: { value: new Float32Array(4), type: 'vec4<f32>' as const },
       uSelected: { value: 0, type: 'f32' as const },
     });
     const shader = new Shader({
-      glProgram: this.program,
+      glProgram: closeUpProgram(),
       resources: { uPicture: source, wall: this.uniforms, closeUp: frame },
     });
     const mesh = new Mesh({ geometry: this.geometry, shader });

@@ -2,15 +2,15 @@ import { Container, type WebGLRenderer } from 'pixi.js';
 import { defined } from '../../../engine/base/at.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
-import { CloseUpPrints } from './close-up-prints.ts';
+import { closeUpProgram, CloseUpPrints } from './close-up-prints.ts';
 import { HungPrints } from './hung-prints.ts';
-import { nextTask } from './next-task.ts';
 import type { PrintDrawing, WallFrame } from './print-drawing.ts';
 import { type Frame, frameOf } from './print-frame.ts';
 import type { PrintPages } from './print-pages.ts';
+import { buildAside, drawn, withoutTest } from './ready-programs.ts';
 import { CACHE_PAD, type Screen, WallCache } from './wall-cache.ts';
 import { wallRenderer } from './wall-renderer.ts';
-import { FOCUSED, KEPT, SELECTED, type Rgba, wallUniforms } from './wall-shader.ts';
+import { FOCUSED, KEPT, SELECTED, type Rgba, wallPrograms, wallUniforms } from './wall-shader.ts';
 
 /** So much larger than its texels a small picture may be drawn before its softness shows. */
 const MOST_ENLARGED = 1.05;
@@ -187,8 +187,12 @@ function snappedFrameOf(index: number, { at, planned, view, screen }: WallFrame,
 
 /** A drawing by the graphics card; null when the browser gives no WebGL 2. */
 export async function cardDrawing(pages: PrintPages, pace: WallPace): Promise<WallDrawing | null> {
+  // Before the renderer, which makes a program of its own.
+  const programs = withoutTest(() => [closeUpProgram(), ...wallPrograms()]);
   const renderer = await wallRenderer();
   if (renderer === null) return null;
-  await nextTask();
-  return new WallDrawing(renderer, pages, pace);
+  await buildAside(renderer.gl, programs);
+  const drawing = new WallDrawing(renderer, pages, pace);
+  await drawn(renderer.gl);
+  return drawing;
 }

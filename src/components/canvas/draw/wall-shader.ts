@@ -240,14 +240,25 @@ export type WallUniforms = ReturnType<typeof wallUniforms>;
 let near: GlProgram | undefined;
 let far: GlProgram | undefined;
 
+function nearProgram(): GlProgram {
+  return (near ??= GlProgram.from({ vertex: VERTEX, fragment: HEAD + NEAR + TURNED_CORNER + SHEET, name: 'near' }));
+}
+
+function farProgram(): GlProgram {
+  return (far ??= GlProgram.from({ vertex: VERTEX, fragment: HEAD + FAR + TURNED_CORNER + SHEET, name: 'far' }));
+}
+
+/** The programs by which prints are drawn, near by and from far. */
+export function wallPrograms(): GlProgram[] {
+  return [nearProgram(), farProgram()];
+}
+
 /** The shader for prints whose maps and colours lie on a pair of pages. */
 export function nearShader(maps: TexelPage, colours: TexelPage, uniforms: WallUniforms): Shader {
-  near ??= GlProgram.from({ vertex: VERTEX, fragment: HEAD + NEAR + TURNED_CORNER + SHEET, name: 'near' });
-  return new Shader({ glProgram: near, resources: { uMaps: pageSource(maps), uColours: pageSource(colours), wall: uniforms } });
+  return new Shader({ glProgram: nearProgram(), resources: { uMaps: pageSource(maps), uColours: pageSource(colours), wall: uniforms } });
 }
 
 /** The shader for prints whose small pictures lie on a page. */
 export function farShader(smalls: TexelPage, uniforms: WallUniforms): Shader {
-  far ??= GlProgram.from({ vertex: VERTEX, fragment: HEAD + FAR + TURNED_CORNER + SHEET, name: 'far' });
-  return new Shader({ glProgram: far, resources: { uSmalls: pageSource(smalls), wall: uniforms } });
+  return new Shader({ glProgram: farProgram(), resources: { uSmalls: pageSource(smalls), wall: uniforms } });
 }
