@@ -1,6 +1,6 @@
 import * as Comlink from 'comlink';
 import { defined, entryAt } from '../../engine/base/at.ts';
-import { createDerivedExplorer } from '../../engine/explore/derived/derived-explorer.ts';
+import type { createDerivedExplorer } from '../../engine/explore/derived/derived-explorer.ts';
 import { descriptorText } from '../../engine/explore/look/descriptor.ts';
 import { createExplorer } from '../../engine/explore/search/explorer.ts';
 import { MOST_SEEN_PRINTS } from '../../engine/explore/search/seen.ts';
@@ -97,12 +97,13 @@ class WallJob {
   private readonly batches: Batches;
   private readonly waiting: { variants: Variant[]; tiles: DrawnTile[] | null }[] = [];
 
-  constructor(pictures: StudioPictures, request: WallRequest, helpers: readonly RemoteHelper[], onBatch: OnBatch) {
+  /** @param derive finds prints from prints, where the request asks for them */
+  constructor({ pictures, helpers = [] }: WallPlace, request: WallRequest, derive: typeof createDerivedExplorer | null, onBatch: OnBatch) {
     const { bench, explore, derived, seen = [], rows, relative } = request;
     const input = { drawer: pictures.studio, bench: [...bench], explore };
     this.helpers = new WallHelpers(helpers, { input, rows, relative });
     this.fromBase = derived === undefined ? createExplorer(input, seen, this.helpers.first) : null;
-    this.explorer = this.fromBase ?? createDerivedExplorer(input, defined(derived));
+    this.explorer = this.fromBase ?? defined(derive)(input, defined(derived));
     this.painter = new WallPainter(pictures, { rows, relative });
     this.batches = new Batches(this.explorer.asked, onBatch);
   }
@@ -184,10 +185,14 @@ export interface WallPlace {
 }
 
 /** Explores and hands over prints as they are found, in their order. */
-export function runWall(
-  { jobs, pictures, helpers = [] }: WallPlace,
+export async function runWall(
+  place: WallPlace,
   { job, ...request }: Job<WallRequest> | Keyed<Job<WallRequest>>,
   onBatch: OnBatch,
 ): Promise<WallEnd> {
-  return new WallJob(pictures, request, helpers, onBatch).run(jobs, job);
+  const { jobs } = place;
+  // No first wall needs it.
+  const load = () => import('../../engine/explore/derived/derived-explorer.ts');
+  const derive = request.derived === undefined ? null : (await jobs.loading(job, load)).createDerivedExplorer;
+  return new WallJob(place, request, derive, onBatch).run(jobs, job);
 }
