@@ -13,23 +13,40 @@ export class PrintFacts {
   /** Picture keys. */
   readonly keys: string[] = [];
   readonly measures: (VariantMeasures | undefined)[] = [];
-  private readonly sketches: (Float32Array | undefined)[] = [];
-  private readonly tints: (readonly [number, number, number] | undefined)[] = [];
+  /** Sketches one after another, and tints: what is small alone costs more than it holds. */
+  private sketches = new Float32Array(0);
+  private tints = new Uint8Array(0);
+  /** The number after the last that is known. */
+  private end = 0;
 
   add(batch: WallBatch): void {
     for (const { variant, small, measures } of batch.tiles) {
-      this.keys[variant.index] = variant.key;
-      this.measures[variant.index] = measures;
-      this.sketches[variant.index] = sketchOf(small);
-      this.tints[variant.index] = tintOf(small);
+      const { index } = variant;
+      this.keys[index] = variant.key;
+      this.measures[index] = measures;
+      this.makeRoom(index);
+      this.sketches.set(sketchOf(small), index * SKETCH_LENGTH);
+      this.tints.set(tintOf(small), index * 3);
+      this.end = Math.max(this.end, index + 1);
     }
+  }
+
+  private makeRoom(index: number): void {
+    if (index * 3 < this.tints.length) return;
+    const most = Math.max(64, index * 2);
+    const [sketches, tints] = [new Float32Array(most * SKETCH_LENGTH), new Uint8Array(most * 3).fill(255)];
+    sketches.set(this.sketches);
+    tints.set(this.tints);
+    this.sketches = sketches;
+    this.tints = tints;
   }
 
   clear(): void {
     this.keys.length = 0;
     this.measures.length = 0;
-    this.sketches.length = 0;
-    this.tints.length = 0;
+    this.sketches = new Float32Array(0);
+    this.tints = new Uint8Array(0);
+    this.end = 0;
   }
 
   /** Measures by which the prints differ at all. */
@@ -49,7 +66,7 @@ export class PrintFacts {
   points(prints: readonly number[]): { points: Float32Array; dimensions: number } {
     const points = new Float32Array(prints.length * SKETCH_LENGTH);
     prints.forEach((index, row) => {
-      const sketch = this.sketches[index];
+      const sketch = this.sketch(index);
       if (sketch !== undefined) points.set(sketch, row * SKETCH_LENGTH);
     });
     return { points, dimensions: SKETCH_LENGTH };
@@ -57,17 +74,19 @@ export class PrintFacts {
 
   /** The sketch of a print, as sketchOf gives it; undefined for one that is not here. */
   sketch(index: number): Float32Array | undefined {
-    return this.sketches[index];
+    if (this.measures[index] === undefined) return undefined;
+    return this.sketches.subarray(index * SKETCH_LENGTH, (index + 1) * SKETCH_LENGTH);
   }
 
   /** How many prints are known. */
   get count(): number {
-    return this.tints.length;
+    return this.end;
   }
 
   /** About the colour of a print seen from far, sRGB 0–255, for the small map. */
   tint(index: number): readonly [number, number, number] {
-    return this.tints[index] ?? [255, 255, 255];
+    const at = index * 3;
+    return [this.tints[at] ?? 255, this.tints[at + 1] ?? 255, this.tints[at + 2] ?? 255];
   }
 }
 
