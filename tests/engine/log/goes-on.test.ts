@@ -147,6 +147,8 @@ describe('a choice at the press', () => {
       ['p1', 'new-1', 'p2', 'p3'],
       ['new-1', 'q1'],
     ]);
+    const planned = [...EVENTS.slice(0, 2), ...log(...chosenFor(sheets.slice(1, 2), recipes, { ...choice, planned: true }))];
+    expect(recipesAsPulled(head, planned).at(-1)!.title).toBe('One and 1 more');
     expect(after(false)).toEqual([['p1', 'p2', 'p3'], ['p1', 'new-1'], ['new-1']]);
     // Sheet 1 was pulled 2 mm off, so sheet 2 has not the same on it.
     expect(alikeSheets(sheets[0]!, sheets)).toEqual([]);

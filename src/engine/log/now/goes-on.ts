@@ -75,9 +75,11 @@ function rememberedRecipe(event: GoingOn, of: Recipe, own: readonly string[]): R
 function goesOn(recipe: Recipe, down: readonly string[], { more, parts }: GoingOn): Recipe {
   const { studio, pulls } = pullsIn(studioOfRecipe(recipe), more, parts);
   const kept = down.flatMap((id) => recipe.pulls.filter((pull) => pull.id === id));
+  // What was planned already and still follows is no more than before.
+  const chosen = more.filter(({ id }) => !recipe.pulls.some((pull) => pull.id === id));
   const all = recipeOf([...kept, ...pulls], studio, {
     id: `${recipe.id} ${more[0]?.id ?? ''}`,
-    title: say.andMore(recipe.title, more.length),
+    title: say.andMore(recipe.title, chosen.length),
   });
   // Pulls that are down keep all that they name; what fell away takes its screens and inks with it.
   return { ...recipe, ...all, parent: recipe.id };
