@@ -13,9 +13,8 @@ import { forcedCounts } from './multiplicity.ts';
 import { MAX_SUMMED } from './subset-sums.ts';
 import { SumBlocks } from './sum-blocks.ts';
 
-/** Work on sets that do not fit, in parts of the work on all else: after some raised the bound, and after none did. */
-const CUT_SHARE = 4;
-const VAIN_CUT_SHARE = 0.5;
+/** Work on sets that do not fit, in parts of the work on all else: at first, least and most. */
+const CUT_SHARE = { first: 1.5, least: 0.25, most: 4 };
 
 /**
  * Lower bound on the length of any word that finishes a model, raised bit by bit.
@@ -98,11 +97,11 @@ export class BoundSearch {
     for (let t = 0; blocks && t < 2; t++) yield* this.#sum(blocks);
     const cuts = blocks ? new CapCuts(this.#model, blocks.blocks, this.#meter).work() : null;
     let rest = this.#meter.units - start;
-    let share = CUT_SHARE;
+    let share = CUT_SHARE.first;
     let bySheets = Infinity;
     for (let round = 0; round < 40; round++) {
-      if (blocks && cuts) share = (yield* this.#cut(blocks, cuts, share * rest)) ? CUT_SHARE : VAIN_CUT_SHARE;
-      const begun = this.#meter.units;
+      const cut = blocks && cuts ? yield* this.#cut(blocks, cuts, share * rest) : 0;
+      const begun = { units: this.#meter.units, best: this.best };
       // Larger sets need more a letter, but cost more: by trial they pay after a few smaller ones.
       const size = [4, 5, 6, 6, 7, 7, 7, 8, 7, 8][round] ?? 7 + (round % 3);
       const nodes = Math.min(24_000, 4000 * 2 ** (round >> 1));
@@ -127,7 +126,10 @@ export class BoundSearch {
       // A few sheets with all their letters say most where there are few sheets.
       if (bySheets >= this.best - 2 && round !== 1) bySheets = yield* this.#sheets(2 + Math.min(round >> 1, 4), 4 + round, nodes);
       if (round > 2) yield* few;
-      rest = this.#meter.units - begun;
+      const gained = this.best - begun.best;
+      // Which of the two raised the bound more for its work gets more of it from now on.
+      share = cut > 0 && cut >= share * gained ? Math.min(CUT_SHARE.most, 2 * share) : Math.max(CUT_SHARE.least, share / 2);
+      rest = this.#meter.units - begun.units;
     }
   }
 
@@ -138,14 +140,14 @@ export class BoundSearch {
     yield;
   }
 
-  /** What blocks of letters need by sets that do not fit, for so many units. */
-  *#cut(blocks: SumBlocks, cuts: Generator<void, void>, units: number): Generator<void, boolean> {
+  /** What blocks of letters need by sets that do not fit, for so many units. @returns by how much the bound rose */
+  *#cut(blocks: SumBlocks, cuts: Generator<void, void>, units: number): Generator<void, number> {
     const before = this.best;
     for (const until = this.#meter.units + units; this.#meter.units < until && !cuts.next().done;) {
       this.best = Math.max(this.best, blocks.total);
       yield;
     }
-    return this.best > before;
+    return this.best - before;
   }
 
   /** A shortest word outright, where there are few sheets. */
