@@ -121,7 +121,7 @@ export class CappedSearch {
           before[l] = i32(before, l) | (i32(this.#preds, at + l) & own);
         }
       }
-      this.#meter.units += 1 + (left.length >> 1);
+      this.#meter.units += 1 + (left.length >> 3);
       let free = 0;
       for (let l = 0; l < k; l++) if ((need >> l) & 1 && before[l] === 0) free |= 1 << l;
       if (free === 0) return need;
@@ -156,7 +156,7 @@ export class CappedSearch {
         rest[c] = own & ~(1 << letter);
         on++;
       }
-      this.#meter.units += 1 + (left.length >> 2);
+      this.#meter.units += 1 + (left.length >> 4);
       if (on > 0) ways.push({ letter, rest, on });
     }
     return ways.sort((x, y) => y.on - x.on);

@@ -47,7 +47,7 @@ export class LeftOnSets {
         this.#whole[t * orders.length + c] = num(small.idOf, codeOf(small.k, bitsAt(present, set), masks));
       }),
     );
-    meter.units += this.#whole.length >> 1;
+    meter.units += this.#whole.length;
   }
 
   /**
@@ -81,7 +81,7 @@ export class LeftOnSets {
       const id = num(this.#part, (num(this.#whole, at) << 4) | here);
       mask[id >> 5] = i32(mask, id >> 5) | (1 << (id & 31));
     }
-    this.#meter.units += mask.length + (this.#orders >> 2);
+    this.#meter.units += mask.length + (this.#orders >> 4);
     const packed = i32(times, a) | (i32(times, b) << 2) | (i32(times, c) << 4) | (i32(times, d) << 6);
     return this.#counts.suffice(this.#counts.sets.setOf(mask), packed);
   }
