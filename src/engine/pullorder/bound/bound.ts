@@ -135,7 +135,11 @@ export class BoundSearch {
 
   /** What blocks of letters need by sums over all their sets, together. */
   *#sum(blocks: SumBlocks): Generator<void, void> {
-    yield* blocks.raise();
+    // Blocks that are done count at once, whatever becomes of the others.
+    for (const steps = blocks.raise(); !steps.next().done;) {
+      this.best = Math.max(this.best, blocks.total);
+      yield;
+    }
     this.best = Math.max(this.best, blocks.total);
     yield;
   }
