@@ -4,11 +4,11 @@ import { type LaneFunction, LaneRoom } from '../../base/lanes/lane-room.ts';
 import type { WithinDeltaE } from '../../colour/within-delta-e.ts';
 
 /** Widths of a bin in L, and in a and b. */
-const L_WIDTH = 4;
-const AB_WIDTH = 16;
+const L_WIDTH = 6;
+const AB_WIDTH = 24;
 /** Bins in L, and in a and in b; what lies beyond is in the first and the last. */
-const L_BINS = 26;
-const AB_BINS = 16;
+const L_BINS = 18;
+const AB_BINS = 12;
 const BINS = L_BINS * AB_BINS * AB_BINS;
 
 /** Colours that are asked about together at most. */
@@ -75,18 +75,29 @@ export class ColourBins {
   /** Puts a colour in. @param at where its L lies, a and b behind it */
   add(lab: Float64Array, at: number, name: number): void {
     if (this.within === null) return;
-    const [l, a, b] = [f64(lab, at), f64(lab, at + 1), f64(lab, at + 2)];
+    const l = f64(lab, at);
+    const a = f64(lab, at + 1);
+    const b = f64(lab, at + 2);
     const far = this.within.reachAb(a, b, true);
     // Where nothing below b = 0 is within reach, what is within lies nearer.
     const near = this.within.reachAb(a, b, false);
     const reach = b >= far ? near : far;
     const reachL = this.within.reachL(l);
     const colour = this.take(COLOUR);
-    this.numbers.set([l, a, b, 1 / (reachL * reachL), 1 / (near * near), 1 / (far * far)], colour);
+    const { numbers } = this;
+    numbers[colour] = l;
+    numbers[colour + 1] = a;
+    numbers[colour + 2] = b;
+    numbers[colour + 3] = 1 / (reachL * reachL);
+    numbers[colour + 4] = 1 / (near * near);
+    numbers[colour + 5] = 1 / (far * far);
     this.wholes[colour + NAME] = name;
-    const [fromA, toA, fromB, toB] = [binAb(a - reach), binAb(a + reach), binAb(b - reach), binAb(b + reach)];
-    for (let inL = binL(l - reachL); inL <= binL(l + reachL); inL++) {
-      for (let inA = fromA; inA <= toA; inA++) {
+    const fromB = binAb(b - reach);
+    const toB = binAb(b + reach);
+    const toA = binAb(a + reach);
+    const toL = binL(l + reachL);
+    for (let inL = binL(l - reachL); inL <= toL; inL++) {
+      for (let inA = binAb(a - reach); inA <= toA; inA++) {
         const row = (inL * AB_BINS + inA) * AB_BINS;
         for (let bin = row + fromB; bin <= row + toB; bin++) this.enter(bin, colour * NUMBER);
       }

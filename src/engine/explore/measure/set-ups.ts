@@ -5,6 +5,10 @@ import type { Pull } from '../../stack/types.ts';
  * offset and turn, with a number of strokes, as the pull order counts them.
  */
 export function setUps(pulls: readonly Pull[]): number {
-  return new Set(pulls.map(({ screen, ink, dxMm, dyMm, turnDeg, strokes }) => JSON.stringify([screen, ink, dxMm, dyMm, turnDeg, strokes])))
-    .size;
+  const found = new Set<string>();
+  for (const { screen, ink, dxMm, dyMm, turnDeg, strokes } of pulls) {
+    // The length of the first name tells where it ends.
+    found.add(`${dxMm},${dyMm},${turnDeg},${strokes},${screen.length},${screen}${ink}`);
+  }
+  return found.size;
 }
