@@ -10,11 +10,16 @@ import { Clashes } from './clashes.ts';
 import { CoverRows } from './cover-rows.ts';
 import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
 import { forcedCounts } from './multiplicity.ts';
+import { OnceSearch } from './once/once-search.ts';
 import { MAX_SUMMED } from './subset-sums.ts';
 import { SumBlocks } from './sum-blocks.ts';
 
 /** Work on sets that do not fit, in parts of the work on all else: at first, least and most. */
 const CUT_SHARE = { first: 1.5, least: 0.25, most: 4 };
+/** Work on circles of letters before all else; and in parts of the work on all else, while it raises the bound and when not. */
+const FIRST_ONCE_UNITS = 100_000;
+const ONCE_SHARE = 2;
+const VAIN_ONCE_SHARE = 0.2;
 
 /**
  * Lower bound on the length of any word that finishes a model, raised bit by bit.
@@ -84,6 +89,8 @@ export class BoundSearch {
     const { orders } = this.#model;
     if (orders.length === 0) return;
     const start = this.#meter.units;
+    const once = this.#once();
+    yield* this.#spend(once, FIRST_ONCE_UNITS);
     yield* this.#pairs();
     this.#cover(200);
     yield;
@@ -98,8 +105,10 @@ export class BoundSearch {
     const cuts = blocks ? new CapCuts(this.#model, blocks.blocks, this.#meter).work() : null;
     let rest = this.#meter.units - start;
     let share = CUT_SHARE.first;
+    let onceShare = ONCE_SHARE;
     let bySheets = Infinity;
     for (let round = 0; round < 40; round++) {
+      onceShare = (yield* this.#spend(once, onceShare * rest)) ? ONCE_SHARE : VAIN_ONCE_SHARE;
       const cut = blocks && cuts ? yield* this.#cut(blocks, cuts, share * rest) : 0;
       const begun = { units: this.#meter.units, best: this.best };
       // Larger sets need more a letter, but cost more: by trial they pay after a few smaller ones.
@@ -131,6 +140,29 @@ export class BoundSearch {
       share = cut > 0 && cut >= share * gained ? Math.min(CUT_SHARE.most, 2 * share) : Math.max(CUT_SHARE.least, share / 2);
       rest = this.#meter.units - begun.units;
     }
+  }
+
+  /** What circles of letters need of which one must come twice, bit by bit. */
+  *#once(): Generator<void, void> {
+    const single = this.#letters.filter((l) => this.#rows.sumOf([l]) === 1);
+    const search = new OnceSearch(this.#model.orders, single, this.#meter);
+    const others = this.#rows.sumOf(this.#letters) - single.length;
+    for (const steps = search.work(); ;) {
+      const least = 2 * single.length - search.most;
+      if (least + others > this.best) {
+        this.best = least + others;
+        this.#rows.note(single, least);
+      }
+      if (steps.next().done) return;
+      yield;
+    }
+  }
+
+  /** Takes steps for so many units. @returns whether they raised the bound */
+  *#spend(steps: Generator<void, void>, units: number): Generator<void, boolean> {
+    const before = this.best;
+    for (const until = this.#meter.units + units; this.#meter.units < until && !steps.next().done;) yield;
+    return this.best > before;
   }
 
   /** What blocks of letters need by sums over all their sets, together. */
@@ -216,7 +248,7 @@ export class BoundSearch {
   /** Finds how much each two letters clash: what they need together beyond what each needs alone. */
   *#pairs(): Generator<void, void> {
     const letters = this.#letters;
-    if ((letters.length * (letters.length - 1)) / 2 > 4000) return;
+    if ((letters.length * (letters.length - 1)) / 2 > 4000) return this.#clashes.seeIn(this.#model.orders);
     for (let i = 0; i < letters.length; i++) {
       for (let j = 0; j < i; j++) {
         const pair = [num(letters, j), num(letters, i)];

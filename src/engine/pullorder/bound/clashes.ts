@@ -1,6 +1,7 @@
-import { defined } from '../../base/at.ts';
+import { defined, i32, num } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
-import type { Meter } from '../model.ts';
+import type { Meter, Order } from '../model.ts';
+import { precedenceOf } from './once/precedence.ts';
 
 /** How much each two letters clash: what they need together beyond what each needs alone. */
 export class Clashes {
@@ -24,6 +25,16 @@ export class Clashes {
       if (!this.#excess.has(one)) this.#excess.set(one, new Map());
       defined(this.#excess.get(one)).set(other, excess);
     }
+  }
+
+  /** Notes an excess of 1 for all letters that sheets have both ways round; for so many letters that looking at each pair costs too much. */
+  seeIn(orders: readonly Order[]): void {
+    const letters = this.#letters;
+    const { clash, words } = precedenceOf(orders, letters, this.#meter);
+    for (let i = 0; i < letters.length; i++) {
+      for (let j = 0; j < i; j++) if ((i32(clash, i * words + (j >> 5)) >> (j & 31)) & 1) this.set(num(letters, j), num(letters, i), 1);
+    }
+    this.#meter.units += (letters.length ** 2) >> 3;
   }
 
   /** The excess of two letters, 0 when none was noted. */
