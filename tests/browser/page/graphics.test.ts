@@ -16,14 +16,16 @@ afterAll(async () => {
 
 const found = (page: Page) => expect.poll(() => page.locator('wall-room').getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
 
-/** Waits until the graphics card draws, which comes after the first prints. */
+/** Waits until the graphics card draws, which comes after the first prints, on few cores after all. */
 const onCard = (page: Page) =>
   expect
-    .poll(() =>
-      page
-        .locator('wall-surface .surface canvas')
-        .first()
-        .evaluate((canvas: HTMLCanvasElement) => canvas.getContext('webgl2') !== null),
+    .poll(
+      () =>
+        page
+          .locator('wall-surface .surface canvas')
+          .first()
+          .evaluate((canvas: HTMLCanvasElement) => canvas.getContext('webgl2') !== null),
+      { timeout: 30_000 },
     )
     .toBe(true);
 

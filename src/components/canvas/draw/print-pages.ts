@@ -81,6 +81,11 @@ export class PrintPages {
     return { map: [grids.columns, grids.rows], small: [smalls.columns, smalls.rows], smallPage: [smalls.width, smalls.height] };
   }
 
+  /** How many prints hang. */
+  get count(): number {
+    return this.prints.size;
+  }
+
   has(index: number): boolean {
     return this.prints.has(index);
   }

@@ -3,6 +3,7 @@ import { defined } from '../../../engine/base/at.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
 import { closeUpProgram, CloseUpPrints } from './close-up-prints.ts';
+import { coresFree } from './cores-free.ts';
 import { HungPrints } from './hung-prints.ts';
 import type { PrintDrawing, WallFrame } from './print-drawing.ts';
 import { type Frame, frameOf } from './print-frame.ts';
@@ -187,6 +188,7 @@ function snappedFrameOf(index: number, { at, planned, view, screen }: WallFrame,
 
 /** A drawing by the graphics card; null when the browser gives no WebGL 2. */
 export async function cardDrawing(pages: PrintPages, pace: WallPace): Promise<WallDrawing | null> {
+  await coresFree(pages);
   // Before the renderer, which makes a program of its own.
   const programs = withoutTest(() => [closeUpProgram(), ...wallPrograms()]);
   const renderer = await wallRenderer();
