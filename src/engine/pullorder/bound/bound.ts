@@ -15,7 +15,7 @@ import { MAX_SUMMED } from './subset-sums.ts';
 import { SumBlocks } from './sum-blocks.ts';
 
 /** Work on sets that do not fit, in parts of the work on all else: at first, least and most. */
-const CUT_SHARE = { first: 1.5, least: 0.25, most: 4 };
+const CUT_SHARE = { first: 0.7, least: 0.15, most: 4 };
 /** Work on circles of letters before all else; and in parts of the work on all else, while it raises the bound and when not. */
 const FIRST_ONCE_UNITS = 100_000;
 const ONCE_SHARE = 2;

@@ -3,7 +3,6 @@ import { EngineError } from '../../base/error.ts';
 import type { Random } from '../../base/random.ts';
 import { say } from '../../words/en/pullorder/search.ts';
 import { BoundSearch } from '../bound/bound.ts';
-import { MAX_SUMMED } from '../bound/subset-sums.ts';
 import { MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Meter, type Model } from '../model.ts';
 import { automataOf } from './beam.ts';
 import { findBeam } from './cast.ts';
@@ -272,8 +271,7 @@ class PlanSearch {
   /** Where there are few sheets a shortest word is likely to be found on the way to a bound. */
   #boundShare(): number {
     const { screenModel } = this.#compiled;
-    // Screens in several blocks take longer before they show anything.
-    if (!areFew(screenModel)) return screenModel.letterCount > MAX_SUMMED ? 0.2 : 0.16;
+    if (!areFew(screenModel)) return 0.2;
     return screenModel.orders.length < MAX_FEW_SHEETS ? 0.55 : 0.3;
   }
 }
