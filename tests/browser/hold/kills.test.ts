@@ -12,7 +12,7 @@ import { LAUNCH, openStudio, type Studio } from '../harness.ts';
 const KILLS = Number(process.env['KILLS'] ?? 3);
 
 let studio: Studio;
-const profile = mkdtempSync(join(tmpdir(), 'pullstack-kills-'));
+const profiles: string[] = [];
 
 beforeAll(async () => {
   studio = await openStudio();
@@ -20,7 +20,7 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await studio?.close();
-  rmSync(profile, { recursive: true, force: true });
+  for (const profile of profiles) rmSync(profile, { recursive: true, force: true });
 });
 
 /** What makes two saved projects the same: every section, in one order. */
@@ -42,7 +42,7 @@ function oddOf(saved: string, states: ReadonlySet<string>): string {
 }
 
 /** A browser with a profile that outlives it, and the process to kill. */
-async function begin(): Promise<{ context: BrowserContext; page: Page; pid: number }> {
+async function begin(profile: string): Promise<{ context: BrowserContext; page: Page; pid: number }> {
   const context = await chromium.launchPersistentContext(profile, LAUNCH);
   const page = context.pages()[0] ?? (await context.newPage());
   const client = await context.browser()!.newBrowserCDPSession();
@@ -89,8 +89,11 @@ describe('a browser that is killed', () => {
   it(
     `should open again with a project as it once was, whole, after each of ${KILLS} kills`,
     async () => {
+      // A profile for each try, since what a failed one left open holds its own.
+      const profile = mkdtempSync(join(tmpdir(), 'pullstack-kills-'));
+      profiles.push(profile);
       for (let kill = 0; kill < KILLS; kill++) {
-        const { context, page, pid } = await begin();
+        const { context, page, pid } = await begin(profile);
         const states = new Set<string>();
         await page.exposeFunction('tellState', (text: string) => {
           states.add(textOf(JSON.parse(text) as object));
@@ -105,7 +108,7 @@ describe('a browser that is killed', () => {
         process.kill(pid, 'SIGKILL');
         await gone;
 
-        const { context: after, page: opened } = await begin();
+        const { context: after, page: opened } = await begin(profile);
         await opened.goto(`${studio.url}#chest`);
         await opened.locator('project-menu button.open').waitFor();
         const saved = await records(opened, 'pullstack', 'sections');
