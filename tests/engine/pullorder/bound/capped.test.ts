@@ -11,7 +11,7 @@ import { compile } from '../../../../src/engine/pullorder/model.ts';
 import { automataOf } from '../../../../src/engine/pullorder/search/beam.ts';
 import { exact } from '../../../../src/engine/pullorder/search/exact.ts';
 import type { PlanProblem } from '../../../../src/engine/pullorder/types.ts';
-import { bruteForce } from '../brute-force.ts';
+import { inTwoBlocks, knownLeast } from '../known-least.ts';
 import { smallProblem } from '../small-problem.ts';
 
 const long = process.env['LONG'] ? 10 : 1;
@@ -159,16 +159,8 @@ describe('CapCuts', () => {
     for (let i = 0; i < 100 * long; i++) {
       const random = randomFrom(`split ${i}`);
       const problem = smallProblem(random);
-      const truth = bruteForce(problem);
-      const { kindModel, screenModel } = compile(problem);
-      for (const [model, least] of [
-        [kindModel, truth.setUps],
-        [screenModel, truth.mounts],
-      ] as const) {
-        const rows = new CoverRows(model, { units: 0 });
-        const letters = random.shuffle(rows.letters);
-        const middle = random.int(letters.length + 1);
-        const blocks = new SumBlocks([letters.slice(0, middle), letters.slice(middle)], rows);
+      for (const [model, least] of knownLeast(problem)) {
+        const blocks = inTwoBlocks(model, random);
         for (const block of blocks.blocks) worked(block.sum());
         worked(new CapCuts(model, blocks.blocks, { units: 0 }).work());
         expect(blocks.total, `case ${i}`).toBeLessThanOrEqual(least);

@@ -1,13 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../../src/engine/base/random.ts';
 import { BoundSearch } from '../../../../src/engine/pullorder/bound/bound.ts';
-import { CoverRows } from '../../../../src/engine/pullorder/bound/cover-rows.ts';
 import { SubsetSums } from '../../../../src/engine/pullorder/bound/subset-sums.ts';
-import { SumBlocks } from '../../../../src/engine/pullorder/bound/sum-blocks.ts';
 import { compile } from '../../../../src/engine/pullorder/model.ts';
 import { automataOf } from '../../../../src/engine/pullorder/search/beam.ts';
 import { exact } from '../../../../src/engine/pullorder/search/exact.ts';
-import { bruteForce } from '../brute-force.ts';
+import { inTwoBlocks, knownLeast } from '../known-least.ts';
 import { smallProblem } from '../small-problem.ts';
 
 const worked = (steps: Generator<void, void>): void => [...steps].forEach(() => {});
@@ -64,16 +62,8 @@ describe('SumBlocks', () => {
     for (let i = 0; i < 300; i++) {
       const random = randomFrom(`blocks ${i}`);
       const problem = smallProblem(random);
-      const truth = bruteForce(problem);
-      const { kindModel, screenModel } = compile(problem);
-      for (const [model, least] of [
-        [kindModel, truth.setUps],
-        [screenModel, truth.mounts],
-      ] as const) {
-        const rows = new CoverRows(model, { units: 0 });
-        const letters = random.shuffle(rows.letters);
-        const middle = random.int(letters.length + 1);
-        const blocks = new SumBlocks([letters.slice(0, middle), letters.slice(middle)], rows);
+      for (const [model, least] of knownLeast(problem)) {
+        const blocks = inTwoBlocks(model, random);
         for (let t = 0; t < 3; t++) worked(blocks.raise());
         expect(blocks.total, `case ${i}`).toBeLessThanOrEqual(least);
         if (blocks.total === least) reached++;
