@@ -23,9 +23,13 @@ afterAll(async () => {
   for (const profile of profiles) rmSync(profile, { recursive: true, force: true });
 });
 
-/** What makes two saved projects the same: every section, in one order. */
+/** What makes two saved projects the same: every field of every section, whatever order fields were written in. */
 function textOf(sections: object): string {
-  return JSON.stringify(Object.entries(JSON.parse(JSON.stringify(sections)) as object).sort(([a], [b]) => (a < b ? -1 : 1)));
+  const inOrder = (_: string, value: unknown): unknown =>
+    value === null || typeof value !== 'object' || Array.isArray(value)
+      ? value
+      : Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)));
+  return JSON.stringify(Object.entries(JSON.parse(JSON.stringify(sections, inOrder)) as object));
 }
 
 /** In which sections a saved project differs from the state that is most like it. */
