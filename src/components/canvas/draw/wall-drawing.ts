@@ -7,7 +7,7 @@ import { HungPrints } from './hung-prints.ts';
 import type { PrintDrawing, WallFrame } from './print-drawing.ts';
 import { type Frame, frameOf } from './print-frame.ts';
 import type { PrintPages } from './print-pages.ts';
-import { buildAside, coresFree, drawn, withoutTest } from './ready-programs.ts';
+import { buildAside, drawn, withoutTest } from './ready-programs.ts';
 import { CACHE_PAD, type Screen, WallCache } from './wall-cache.ts';
 import { wallRenderer } from './wall-renderer.ts';
 import { FOCUSED, KEPT, SELECTED, type Rgba, wallPrograms, wallUniforms } from './wall-shader.ts';
@@ -187,7 +187,6 @@ function snappedFrameOf(index: number, { at, planned, view, screen }: WallFrame,
 
 /** A drawing by the graphics card; null when the browser gives no WebGL 2. */
 export async function cardDrawing(pages: PrintPages, pace: WallPace): Promise<WallDrawing | null> {
-  await coresFree(pages);
   // Before the renderer, which makes a program of its own.
   const programs = withoutTest(() => [closeUpProgram(), ...wallPrograms()]);
   const renderer = await wallRenderer();
@@ -197,3 +196,5 @@ export async function cardDrawing(pages: PrintPages, pace: WallPace): Promise<Wa
   await drawn(renderer.gl);
   return drawing;
 }
+
+export { coresFree } from './ready-programs.ts';

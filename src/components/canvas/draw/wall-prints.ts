@@ -138,8 +138,9 @@ export class WallPrints {
   }
 
   private async fetchCard(): Promise<void> {
-    const { cardDrawing } = await import('./wall-drawing.ts');
+    const { cardDrawing, coresFree } = await import('./wall-drawing.ts');
     await nextTask();
+    await coresFree(this.pages);
     if (this.gone) return;
     const card = await cardDrawing(this.pages, this.pace);
     if (this.gone) return card?.destroy();
