@@ -31,7 +31,8 @@ const VAIN_ONCE_SHARE = 0.2;
  * total that agrees with all such facts is a covering integer programme. Parts are solved by A*,
  * whose lower bound holds even when it is cut short. Where there are more than a few sheets, what all
  * pairs, triples and fours need is rounded up at every size of set (`SubsetSums`) besides, and sets
- * that do not fit with only so many of each letter are taken in (`CapCuts`).
+ * that do not fit with only so many of each letter are taken in (`CapCuts`). Where letters are many,
+ * circles say more: of letters that precede one another round and round one comes twice (`OnceSearch`).
  *
  * Which sets X: groups that split all letters and clash much, then sets that need more than the
  * present cheapest mix of fractions gives them (`coverLp`). What was tried:
@@ -102,14 +103,14 @@ export class BoundSearch {
     const blocks = this.#groups && !areFew(this.#model) ? new SumBlocks(this.#groups.split(MAX_SUMMED), this.#rows) : null;
     // All triples and fours of a block cost little and, rounded at every size, show most.
     for (let t = 0; blocks && t < 2; t++) yield* this.#sum(blocks);
-    const cuts = blocks ? new CapCuts(this.#model, blocks.blocks, this.#meter).work() : null;
+    const cuts = blocks ? this.#counting(blocks, new CapCuts(this.#model, blocks.blocks, this.#meter).work()) : null;
     let rest = this.#meter.units - start;
     let share = CUT_SHARE.first;
     let onceShare = ONCE_SHARE;
     let bySheets = Infinity;
     for (let round = 0; round < 40; round++) {
-      onceShare = (yield* this.#spend(once, onceShare * rest)) ? ONCE_SHARE : VAIN_ONCE_SHARE;
-      const cut = blocks && cuts ? yield* this.#cut(blocks, cuts, share * rest) : 0;
+      onceShare = (yield* this.#spend(once, onceShare * rest)) > 0 ? ONCE_SHARE : VAIN_ONCE_SHARE;
+      const cut = cuts ? yield* this.#spend(cuts, share * rest) : 0;
       const begun = { units: this.#meter.units, best: this.best };
       // Larger sets need more a letter, but cost more: by trial they pay after a few smaller ones.
       const size = [4, 5, 6, 6, 7, 7, 7, 8, 7, 8][round] ?? 7 + (round % 3);
@@ -158,32 +159,26 @@ export class BoundSearch {
     }
   }
 
-  /** Takes steps for so many units. @returns whether they raised the bound */
-  *#spend(steps: Generator<void, void>, units: number): Generator<void, boolean> {
+  /** Takes steps for so many units. @returns by how much the bound rose */
+  *#spend(steps: Generator<void, void>, units: number): Generator<void, number> {
     const before = this.best;
     for (const until = this.#meter.units + units; this.#meter.units < until && !steps.next().done;) yield;
-    return this.best > before;
+    return this.best - before;
   }
 
   /** What blocks of letters need by sums over all their sets, together. */
   *#sum(blocks: SumBlocks): Generator<void, void> {
-    // Blocks that are done count at once, whatever becomes of the others.
-    for (const steps = blocks.raise(); !steps.next().done;) {
-      this.best = Math.max(this.best, blocks.total);
-      yield;
-    }
-    this.best = Math.max(this.best, blocks.total);
+    yield* this.#counting(blocks, blocks.raise());
     yield;
   }
 
-  /** What blocks of letters need by sets that do not fit, for so many units. @returns by how much the bound rose */
-  *#cut(blocks: SumBlocks, cuts: Generator<void, void>, units: number): Generator<void, number> {
-    const before = this.best;
-    for (const until = this.#meter.units + units; this.#meter.units < until && !cuts.next().done;) {
+  /** Takes steps that raise blocks: those that are done count at once, whatever becomes of the others. */
+  *#counting(blocks: SumBlocks, steps: Generator<void, void>): Generator<void, void> {
+    for (let done = false; !done;) {
+      done = steps.next().done === true;
       this.best = Math.max(this.best, blocks.total);
-      yield;
+      if (!done) yield;
     }
-    return this.best - before;
   }
 
   /** A shortest word outright, where there are few sheets. */

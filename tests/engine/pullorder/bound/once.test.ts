@@ -62,6 +62,15 @@ describe('OnceSearch', () => {
     expect(search.most).toBe(27);
   });
 
+  it('should tell by clashes alone where letters are too many to be searched', () => {
+    // 500 pairs that clash, each pair before the next and the last before the first: one part of 1,000 letters.
+    const pairs = Array.from({ length: 1000 }, (_, i): Order => ({ letters: i % 2 ? [i, i - 1] : [i, i + 1], preds: [[], [0]] }));
+    const links = Array.from({ length: 500 }, (_, i): Order => ({ letters: [2 * i, (2 * i + 2) % 1000], preds: [[], [0]] }));
+    const search = new OnceSearch([...pairs, ...links], [...Array(1000).keys()], { units: 0 });
+    expect(search.work().next().done).toBe(true);
+    expect(search.most).toBe(500);
+  });
+
   it('should bound sheets of very many screens by more than each screen once', () => {
     // 120 screens in sixty pairs, of which each is pulled both ways: 180 mounts, and no fewer.
     const orders = Array.from({ length: 120 }, (_, i): Order => ({ letters: i % 2 ? [i, i - 1] : [i, i + 1], preds: [[], [0]] }));

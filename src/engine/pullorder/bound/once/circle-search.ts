@@ -1,10 +1,12 @@
 import { i32 } from '../../../base/at.ts';
-import type { Meter, Order } from '../../model.ts';
+import type { Meter } from '../../model.ts';
 import { ClashCover } from './clash-cover.ts';
-import { type Precedence, precedenceOf } from './precedence.ts';
+import { partOf, type Precedence } from './precedence.ts';
 
 /** Branchings for one letter at first; four times as many at each further pass. */
 const FIRST_NODES = 100;
+/** Numbers that the lists of a search may take, so that memory stays small; larger graphs are held down by their classes alone. */
+const MOST_NUMBERS = 4_000_000;
 
 /**
  * The most letters among which going from letter to letter by what precedes what on some sheet never
@@ -22,9 +24,7 @@ export class CircleSearch {
   readonly #graph: Precedence;
   readonly #cover: ClashCover;
   readonly #meter: Meter;
-  /** Letters class by class. */
-  readonly #order: Int32Array;
-  /** By place in `#order`: the most among the letters from there on. */
+  /** By letter: the most among the letters from it on. */
   readonly #mostFrom: Int32Array;
   /** By depth: letters that may still be taken, and how they are covered. */
   readonly #open: Int32Array;
@@ -33,44 +33,40 @@ export class CircleSearch {
   /** By depth, then by chosen letter: all that comes after it by way of chosen ones. */
   readonly #reached: Int32Array;
   readonly #chosen: Int32Array;
+  readonly #searched: boolean;
   #nodes = 0;
   #maxNodes = 0;
 
-  /** @param letters different ones */
-  constructor(orders: readonly Order[], letters: readonly number[], meter: Meter) {
-    const n = letters.length;
-    const first = precedenceOf(orders, letters, meter);
+  constructor(given: Precedence, meter: Meter) {
+    const { letters: n, words } = given;
     const order = new Int32Array(n);
     const classes = new Int32Array(n);
-    const all = new Int32Array(first.words);
+    const all = new Int32Array(words);
     for (let l = 0; l < n; l++) all[l >> 5] = i32(all, l >> 5) | (1 << (l & 31));
-    new ClashCover(first).cover({ set: all, from: 0 }, { order, classes, to: 0 });
+    new ClashCover(given).cover({ set: all, from: 0 }, { order, classes, to: 0 });
     // Numbered anew class by class, so that the sets searched first are covered by few classes.
-    this.#graph = precedenceOf(
-      orders,
-      Array.from(order, (l) => letters[l] ?? -1),
-      meter,
-    );
+    this.#graph = partOf(given, order);
     this.#cover = new ClashCover(this.#graph);
     this.#meter = meter;
-    this.#order = order;
     this.#mostFrom = new Int32Array(n + 1);
     for (let i = n - 1; i >= 0; i--)
       this.#mostFrom[i] = i32(this.#mostFrom, i + 1) + (i === n - 1 || classes[i] !== classes[i + 1] ? 1 : 0);
     this.most = i32(this.#mostFrom, 0);
-    const depths = this.most + 2;
-    this.#open = new Int32Array(depths * first.words);
+    const room = this.most + 2;
+    this.#searched = room * (room * words + 2 * n) <= MOST_NUMBERS;
+    const depths = this.#searched ? room : 0;
+    this.#open = new Int32Array(depths * words);
     this.#listed = new Int32Array(depths * n);
     this.#classes = new Int32Array(depths * n);
-    this.#reached = new Int32Array(depths * depths * first.words);
+    this.#reached = new Int32Array(depths * depths * words);
     this.#chosen = new Int32Array(depths);
   }
 
   /** Lowers `most` bit by bit, until it is exact; a pause after each letter. */
   *work(): Generator<void, void> {
-    const n = this.#order.length;
+    const n = this.#graph.letters;
     const mostFrom = this.#mostFrom;
-    for (let nodes = FIRST_NODES, exact = false; !exact; nodes *= 4) {
+    for (let nodes = FIRST_NODES, exact = !this.#searched; !exact; nodes *= 4) {
       exact = true;
       for (let i = n - 1; i >= 0; i--) {
         const without = i32(mostFrom, i + 1);

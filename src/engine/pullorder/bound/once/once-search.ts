@@ -1,10 +1,7 @@
-import { entryAt, i32, num } from '../../../base/at.ts';
+import { entryAt, i32 } from '../../../base/at.ts';
 import type { Meter, Order } from '../../model.ts';
 import { CircleSearch } from './circle-search.ts';
-import { type Precedence, precedenceOf } from './precedence.ts';
-
-/** Most letters that circles are searched among; more would take too much room. */
-const MOST_SEARCHED = 400;
+import { partOf, type Precedence, precedenceOf } from './precedence.ts';
 
 /**
  * The most letters that can all come once each.
@@ -20,17 +17,11 @@ export class OnceSearch {
 
   /** @param letters different ones */
   constructor(orders: readonly Order[], letters: readonly number[], meter: Meter) {
-    for (const places of connectedParts(precedenceOf(orders, letters, meter))) {
+    const graph = precedenceOf(orders, letters, meter);
+    for (const places of connectedParts(graph)) {
       if (places.length === 1) this.#others++;
-      else if (places.length <= MOST_SEARCHED) {
-        this.#parts.push(
-          new CircleSearch(
-            orders,
-            places.map((p) => num(letters, p)),
-            meter,
-          ),
-        );
-      } else this.#others += places.length;
+      else this.#parts.push(new CircleSearch(partOf(graph, places), meter));
+      meter.units += (places.length * places.length) >> 3;
     }
   }
 
@@ -45,7 +36,8 @@ export class OnceSearch {
     while (open.length > 0) {
       const left: typeof open = [];
       for (const steps of open) {
-        if (!steps.next().done) left.push(steps);
+        if (steps.next().done) continue;
+        left.push(steps);
         yield;
       }
       open = left;

@@ -39,3 +39,20 @@ export function precedenceOf(orders: readonly Order[], letters: readonly number[
   for (let i = 0; i < clash.length; i++) clash[i] = i32(after, i) & i32(before, i);
   return { letters: letters.length, words, after, before, clash };
 }
+
+/** Some of the letters only, numbered anew in the order of their places. */
+export function partOf(of: Precedence, places: ArrayLike<number>): Precedence {
+  const words = Math.max(1, (places.length + 31) >> 5);
+  const part = (rows: Int32Array): Int32Array => {
+    const own = new Int32Array(places.length * words);
+    for (let i = 0; i < places.length; i++) {
+      for (let j = 0; j < places.length; j++) {
+        const other = num(places, j);
+        if ((i32(rows, num(places, i) * of.words + (other >> 5)) >> (other & 31)) & 1)
+          own[i * words + (j >> 5)] = i32(own, i * words + (j >> 5)) | (1 << (j & 31));
+      }
+    }
+    return own;
+  };
+  return { letters: places.length, words, after: part(of.after), before: part(of.before), clash: part(of.clash) };
+}
