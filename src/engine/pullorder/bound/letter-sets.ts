@@ -1,10 +1,11 @@
 import { entryAt, i32, num } from '../../base/at.ts';
+import { bitCount } from '../../base/bits.ts';
 import type { Meter, Model } from '../model.ts';
 import { holds, pullsByLetter } from './letter-pulls.ts';
 import { LetterRelations } from './letter-relations.ts';
 import type { SetOrder } from './set-order-table.ts';
 import { SetSearch } from './set-search.ts';
-import { bitCount, codeOf } from './small-orders.ts';
+import { codeOf } from './small-orders.ts';
 import { SmallSets } from './small-sets.ts';
 
 /** Most letters of a set; down-sets of an order then number at most 1024. */

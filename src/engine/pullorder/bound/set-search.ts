@@ -4,6 +4,7 @@ import { grown } from '../grown.ts';
 import type { Meter } from '../model.ts';
 import { Tuples } from '../tuples.ts';
 import { SetOrderTable, type SetOrder } from './set-order-table.ts';
+import { setsOf } from './sets-of.ts';
 import type { SmallSets } from './small-sets.ts';
 
 /** Nodes that there is room for at first. */
@@ -44,7 +45,7 @@ export class SetSearch {
    * @param small sets of four letters
    */
   constructor(orders: readonly SetOrder[], letters: number, small: SmallSets, meter: Meter) {
-    const fours = foursOf(letters);
+    const fours = [...setsOf([...Array(letters).keys()], 4)];
     this.#letters = letters;
     this.#meter = meter;
     this.#small = small;
@@ -165,12 +166,4 @@ export class SetSearch {
     this.#guesses = grown(this.#guesses, room);
     this.#closed = grown(this.#closed, room);
   }
-}
-
-/** All sets of four of k letters. */
-function foursOf(k: number): number[][] {
-  const out: number[][] = [];
-  for (let a = 0; a < k; a++)
-    for (let b = a + 1; b < k; b++) for (let c = b + 1; c < k; c++) for (let d = c + 1; d < k; d++) out.push([a, b, c, d]);
-  return out;
 }

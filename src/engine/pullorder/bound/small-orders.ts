@@ -103,10 +103,3 @@ function codeWithout(k: number, { present, preds }: BitOrder, letter: number): n
 function asksLess(a: BitOrder, b: BitOrder): boolean {
   return (a.present & ~b.present) === 0 && a.preds.every((mask, l) => (mask & ~num(b.preds, l)) === 0);
 }
-
-/** How many bits are set. */
-export function bitCount(mask: number): number {
-  let count = 0;
-  for (let bits = mask; bits !== 0; bits &= bits - 1) count++;
-  return count;
-}

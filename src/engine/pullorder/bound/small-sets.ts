@@ -1,6 +1,7 @@
 import { i32, num, u8 } from '../../base/at.ts';
+import { bitCount } from '../../base/bits.ts';
 import type { Meter } from '../model.ts';
-import { bitCount, smallOrders, type SmallOrders } from './small-orders.ts';
+import { smallOrders, type SmallOrders } from './small-orders.ts';
 
 /** Sets that are found again without being tidied up. */
 const ASKED = 8192;

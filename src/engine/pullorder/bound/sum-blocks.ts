@@ -1,5 +1,5 @@
-import { num } from '../../base/at.ts';
 import type { CoverRows } from './cover-rows.ts';
+import { setsOf } from './sets-of.ts';
 import type { SubsetSums } from './subset-sums.ts';
 
 /** Sets that are looked at between two pauses. */
@@ -46,19 +46,6 @@ export class SumBlocks {
     for (const set of setsOf(block.letters, size)) {
       block.note(set, this.#rows.few(set));
       if (++looked % A_PAUSE === 0) yield;
-    }
-  }
-}
-
-/** All sets of k of some letters. */
-function* setsOf(letters: readonly number[], k: number): Generator<number[], void> {
-  const places = Array.from({ length: k }, (_, i) => i);
-  for (let i = k <= letters.length ? 0 : -1; i >= 0;) {
-    yield places.map((p) => num(letters, p));
-    for (i = k - 1; i >= 0 && num(places, i) === letters.length - k + i;) i--;
-    if (i >= 0) {
-      const next = num(places, i) + 1 - i;
-      for (let j = i; j < k; j++) places[j] = next + j;
     }
   }
 }

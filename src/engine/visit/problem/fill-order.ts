@@ -13,7 +13,8 @@ interface Missing {
   before: number;
 }
 
-function kindOf({ screen, ink, offset = '' }: { screen: string; ink: string; offset?: string | undefined }): string {
+/** Names a pull's kind, or a set-up's: its screen, ink and offset. */
+export function kindOf({ screen, ink, offset = '' }: { screen: string; ink: string; offset?: string | undefined }): string {
   return JSON.stringify([screen, ink, offset]);
 }
 
@@ -59,13 +60,12 @@ function merged(problem: PlanProblem, { setUps, beds }: Order, own: readonly Mis
   const fresh = new Map<string, { setUp: SetUp; before: number; depth: number }>();
   for (const { pull, before } of own) {
     const [s, p] = pull;
-    const { screen, ink, offset = '' } = entryAt(entryAt(problem.sheets, s).pulls, p);
+    const { pulls } = entryAt(problem.sheets, s);
+    const { screen, ink, offset = '' } = entryAt(pulls, p);
+    const kind = kindOf(entryAt(pulls, p));
     // A pull of the same kind on the same sheet may have one between: another set-up.
-    const alike = own.filter(
-      ({ pull: [sheet, at] }) =>
-        sheet === s && at < p && kindOf(entryAt(entryAt(problem.sheets, s).pulls, at)) === kindOf({ screen, ink, offset }),
-    );
-    const key = JSON.stringify([screen, ink, offset, alike.length]);
+    const alike = own.filter(({ pull: [sheet, at] }) => sheet === s && at < p && kindOf(entryAt(pulls, at)) === kind);
+    const key = `${kind} ${alike.length}`;
     const known = fresh.get(key);
     if (known === undefined) fresh.set(key, { setUp: { screen, ink, offset, pulls: [pull] }, before, depth: p });
     else {

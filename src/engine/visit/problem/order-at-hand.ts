@@ -2,7 +2,7 @@ import { defined, entryAt, i32 } from '../../base/at.ts';
 import type { PlanProblem, SetUp } from '../../pullorder/types.ts';
 import type { PressPlan } from '../press-plan.ts';
 import type { VisitProblem } from '../visit-problem.ts';
-import { filled } from './fill-order.ts';
+import { filled, kindOf } from './fill-order.ts';
 
 /** An order that exists, in the planner's words, with the bed of each set-up. */
 export interface OrderAtHand {
@@ -39,8 +39,7 @@ export function orderAtHand(plan: PressPlan, visit: VisitProblem, find: PullFind
 function byKind(problem: PlanProblem, pulls: readonly [number, number][]): [number, number][][] {
   const kinds = new Map<string, [number, number][]>();
   for (const pull of pulls) {
-    const { screen, ink, offset } = setUpOf(problem, [pull]);
-    const key = JSON.stringify([screen, ink, offset]);
+    const key = kindOf(setUpOf(problem, [pull]));
     const known = kinds.get(key);
     if (known === undefined) kinds.set(key, [pull]);
     else known.push(pull);

@@ -1,4 +1,5 @@
 import { entryAt, num } from '../../../base/at.ts';
+import { bitsAt } from '../../../base/bits.ts';
 import type { Order } from '../../model.ts';
 import { asks, implies, orderOn } from '../letter-sets.ts';
 import type { SetOrder } from '../set-order-table.ts';
@@ -41,18 +42,11 @@ export function ordersOn(orders: readonly Order[], letters: readonly number[]): 
 export function restrictedTo(orders: readonly SetOrder[], places: readonly number[]): SetOrder[] {
   const found = new Map<string, SetOrder>();
   for (const order of orders) {
-    const present = squeezed(order.present, places);
-    const preds = places.map((p) => ((order.present >> p) & 1 ? squeezed(num(order.preds, p), places) : 0));
+    const present = bitsAt(order.present, places);
+    const preds = places.map((p) => ((order.present >> p) & 1 ? bitsAt(num(order.preds, p), places) : 0));
     // What asks for no order finishes of itself.
     if (preds.some((mask) => mask !== 0)) found.set(`${present},${preds.join()}`, { present, preds });
   }
   const list = [...found.values()];
   return list.filter((a, i) => !list.some((b, j) => i !== j && implies(b, a))).sort((a, b) => asks(b) - asks(a));
-}
-
-/** The bits of a mask at some places, one after another. */
-function squeezed(mask: number, places: readonly number[]): number {
-  let bits = 0;
-  for (let i = 0; i < places.length; i++) bits |= ((mask >> num(places, i)) & 1) << i;
-  return bits;
 }

@@ -2,7 +2,8 @@ import { i32 } from '../../../base/at.ts';
 import type { Meter } from '../../model.ts';
 import { Tuples } from '../../tuples.ts';
 import type { SetOrder } from '../set-order-table.ts';
-import { LeftOnSets, setsOf } from './left-on-sets.ts';
+import { setsOf } from '../sets-of.ts';
+import { LeftOnSets } from './left-on-sets.ts';
 import type { SetCounts } from './set-counts.ts';
 
 /** Sets of four see more than sets of three, but cost more: they are looked at after so many steps. */
@@ -53,8 +54,9 @@ export class CappedSearch {
     this.#whole = Int32Array.from(orders, ({ present }) => present);
     this.#preds = new Int32Array(orders.length * letters);
     orders.forEach(({ preds }, c) => this.#preds.set(preds, c * letters));
-    this.#threes = new LeftOnSets(orders, setsOf(letters, 3), counted.threes, meter);
-    this.#newFours = () => new LeftOnSets(orders, setsOf(letters, 4), counted.fours, meter);
+    const sets = (k: number): number[][] => [...setsOf([...Array(letters).keys()], k)];
+    this.#threes = new LeftOnSets(orders, sets(3), counted.threes, meter);
+    this.#newFours = () => new LeftOnSets(orders, sets(4), counted.fours, meter);
     this.#failed = new Tuples(orders.length + letters, 64);
     this.#key = new Int32Array(orders.length + letters);
     this.#before = new Int32Array(letters);

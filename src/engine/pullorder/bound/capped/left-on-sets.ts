@@ -1,4 +1,5 @@
 import { i32, num, u8 } from '../../../base/at.ts';
+import { bitsAt } from '../../../base/bits.ts';
 import type { Meter } from '../../model.ts';
 import type { SetOrder } from '../set-order-table.ts';
 import { codeOf, type SmallOrders } from '../small-orders.ts';
@@ -87,13 +88,6 @@ export class LeftOnSets {
   }
 }
 
-/** The bits of a mask at some letters, as the lowest bits. */
-function bitsAt(mask: number, letters: readonly number[]): number {
-  let bits = 0;
-  for (let i = 0; i < letters.length; i++) bits |= ((mask >> num(letters, i)) & 1) << i;
-  return bits;
-}
-
 const parts = new WeakMap<SmallOrders, Int16Array>();
 
 /** Numbers of orders × masks of letters that are left → the number of what is left; for masks that words lead to. */
@@ -111,12 +105,4 @@ function partsOf(orders: SmallOrders): Int16Array {
   for (let id = 0; id < orders.count; id++) enter(id, id);
   parts.set(orders, table);
   return table;
-}
-
-/** All sets of k of n letters. */
-export function setsOf(n: number, k: number): number[][] {
-  if (k === 0) return [[]];
-  const sets: number[][] = [];
-  for (let last = k - 1; last < n; last++) for (const set of setsOf(last, k - 1)) sets.push([...set, last]);
-  return sets;
 }

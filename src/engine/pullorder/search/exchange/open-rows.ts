@@ -1,4 +1,5 @@
 import { i32, num } from '../../../base/at.ts';
+import { bitCount } from '../../../base/bits.ts';
 import { grown } from '../../grown.ts';
 import type { Meter, Model } from '../../model.ts';
 import { SheetPulls } from './sheet-pulls.ts';
@@ -117,7 +118,7 @@ export class OpenRows {
     let sum = 0;
     for (let n = 0, a = early * width, b = late * width; n < width; n++, a++, b++) {
       const open = i32(full, n) & ~(i32(this.early, a) | i32(this.late, b));
-      if (open !== 0) sum += bits(open);
+      if (open !== 0) sum += bitCount(open);
     }
     return sum;
   }
@@ -141,7 +142,7 @@ export class OpenRows {
         if (was === is) continue;
         same = false;
         const room = i32(full, place + w) & ~i32(late, to + width + w);
-        more += bits(room & ~is) - bits(room & ~was);
+        more += bitCount(room & ~is) - bitCount(room & ~was);
         early[to + w] = is;
       }
       if (same) break;
@@ -171,7 +172,7 @@ export class OpenRows {
         late[to + w] = is;
         if (j === 0) continue;
         const room = i32(full, place + w) & ~i32(early, to - width + w);
-        more += bits(room & ~is) - bits(room & ~was);
+        more += bitCount(room & ~is) - bitCount(room & ~was);
       }
       if (same) break;
       if (j > 0) lost[j - 1] = i32(lost, j - 1) + more;
@@ -205,11 +206,4 @@ export class OpenRows {
     this.early = grown(this.early, 2 * rows * this.width);
     this.late = grown(this.late, 2 * rows * this.width);
   }
-}
-
-/** How many bits of a 32-bit number are set. */
-function bits(value: number): number {
-  const pairs = value - ((value >>> 1) & 0x55555555);
-  const fours = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
-  return Math.imul((fours + (fours >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
 }
