@@ -7,6 +7,7 @@ import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
 import { controls } from '../ui/controls-style.ts';
 import { cardList } from '../ui/layout-style.ts';
 import { say } from '../words/en/drawer/room.ts';
+import { frameWord } from '../words/frame-words.ts';
 import { outlinePath, placedTransform } from './outline-path.ts';
 
 const SEARCH_FROM = 21;
@@ -132,7 +133,7 @@ export class ScreenRack extends LitElement {
 
   private stateOf({ id }: Screen) {
     const state = frameState(id, this.frames);
-    return state === 'drawn' ? nothing : html`, <b data-state=${state}>${state}</b>`;
+    return state === 'drawn' ? nothing : html`, <b data-state=${state}>${frameWord(state)}</b>`;
   }
 
   override render() {

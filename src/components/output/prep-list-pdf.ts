@@ -1,5 +1,7 @@
+import type { FrameState } from '../../engine/explore/prepare/frames.ts';
 import type { PageFonts } from '../ui/page-fonts.ts';
 import { say } from '../words/en/output/room.ts';
+import { frameWord } from '../words/frame-words.ts';
 import { PageWriter } from './page-writer.ts';
 import type { PdfFile } from './pull-sheet-pdf.ts';
 import { wrappedTable } from './tables.ts';
@@ -12,7 +14,7 @@ export interface PrepRow {
   size: string;
   mesh: string;
   film: string;
-  state: string;
+  state: FrameState;
 }
 
 /** The list of screens to have made, as a PDF on A4. */
@@ -34,7 +36,7 @@ export async function prepListPdf(
       { head: say.filmPositive, width: 66 },
       { head: '', width: 40 },
     ],
-    rows.map(({ number, name, shapes, size, mesh, film, state }) => [number, name, shapes, size, mesh, film, state]),
+    rows.map(({ number, name, shapes, size, mesh, film, state }) => [number, name, shapes, size, mesh, film, frameWord(state)]),
   );
   const bytes = await out.close(say.screensTitle(title));
   return { bytes, missing: out.missing };

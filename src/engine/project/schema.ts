@@ -63,6 +63,8 @@ const screenBudgetSchema = z.object({
   hours: amount,
   moneyEach: amount,
   hoursEach: amount,
+  inkMoneyEach: amount,
+  inkHoursEach: amount,
 });
 
 const curve = z.array(z.number().min(0).max(1.2)).length(36);

@@ -1,5 +1,5 @@
+import type { PrepareBudget } from '../explore/prepare/budget.ts';
 import type { Frames } from '../explore/prepare/frames.ts';
-import type { PrepareBudget } from '../explore/prepare/prepare.ts';
 import type { SeenRun } from '../explore/search/seen.ts';
 import type { TasteChoice } from '../explore/taste/choices.ts';
 import type { ExploreSettings } from '../explore/types.ts';

@@ -7,6 +7,7 @@ import { fixed } from '../../../engine/words/language.ts';
 import { CAUTIONS_BY_TOPIC, CAUTIONS_DEFER } from '../../words/cautions.ts';
 import { say } from '../../words/en/output/papers.ts';
 import { TURNED_OVER, TURNED_OVER_NOTE } from '../../words/film-words.ts';
+import { frameWord } from '../../words/frame-words.ts';
 import { listed, recipeLetter } from '../../words/plan-words.ts';
 import { screensWords } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
@@ -89,7 +90,7 @@ function stencilTable(stencils: readonly Stencil[], states: ReadonlyMap<string, 
 
 /** 'made, ' or 'to make, ' where the list of screens to make says so. */
 function stateWords(state: FrameState | undefined): string {
-  return state === undefined ? '' : `${state}, `;
+  return state === undefined ? '' : `${frameWord(state)}, `;
 }
 
 function daysWords({ firstDay, lastDay }: Stencil): string {

@@ -11,6 +11,7 @@ import '../../ui/kit/ink-chip.ts';
 import { fixed } from '../../../engine/words/language.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { say } from '../../words/en/press/plan.ts';
+import { frameWord } from '../../words/frame-words.ts';
 import { gramsText, listed, recipeLetter } from '../../words/plan-words.ts';
 import { inkSplit, screensWords, testSheetName } from '../../words/supply-words.ts';
 
@@ -198,7 +199,7 @@ export function screenTable({ plan, recipes, screenStates }: Pick<MadePlan, 'pla
     html`
       ${screens.map(
         ({ screen, first, mounts }) => html`<tr>
-          <th scope="row">${screen.key} ${screen.name}${stateOf(screen) === 'drawn' ? nothing : html` <span class="soft small">${stateOf(screen)}</span>`}</th>
+          <th scope="row">${screen.key} ${screen.name}${stateOf(screen) === 'drawn' ? nothing : html` <span class="soft small">${frameWord(stateOf(screen))}</span>`}</th>
           <td style="white-space: nowrap">${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm</td>
           <td class="number">${first}</td>
           <td class="number">${say.times(mounts)}</td>

@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import { defined } from '../../../engine/base/at.ts';
-import { frameState, type Frames, isAtHand } from '../../../engine/explore/prepare/frames.ts';
-import { filmOfSheet } from '../../../engine/explore/prepare/prepare.ts';
+import { filmOfSheet } from '../../../engine/explore/prepare/budget.ts';
+import { frameState, type Frames, type FrameState, isAtHand } from '../../../engine/explore/prepare/frames.ts';
 import { isMirrored } from '../../../engine/shapes/place/mirrored.ts';
 import { screenOutline, screenRings } from '../../../engine/shapes/place/placed.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
@@ -10,6 +10,7 @@ import { fixed } from '../../../engine/words/language.ts';
 import type { PrepRow } from '../../output/prep-list-pdf.ts';
 import { say } from '../../words/en/wall/prepare.ts';
 import { TURNED_OVER } from '../../words/film-words.ts';
+import { frameWord } from '../../words/frame-words.ts';
 
 const AT_REST = { dxMm: 0, dyMm: 0, turnDeg: 0 };
 
@@ -24,6 +25,11 @@ function sizeOf(screen: Screen, { shapes, paper }: Studio): string {
   return `${along(0)} × ${along(1)} mm`;
 }
 
+/** How a screen of the list stands: one that was not spoken of is to make. */
+function toBe(screen: string, frames: Frames | undefined): FrameState {
+  return isAtHand(screen, frames) ? frameState(screen, frames) : 'to make';
+}
+
 /** Screens of a list, in words, by their numbers. */
 export function prepRows(screens: readonly Screen[], studio: Studio, frames: Frames | undefined): PrepRow[] {
   const film = fixed(filmOfSheet(studio.paper), 2);
@@ -36,7 +42,7 @@ export function prepRows(screens: readonly Screen[], studio: Studio, frames: Fra
       size: sizeOf(screen, studio),
       mesh: `${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm`,
       film: isMirrored(screen) ? `${film} m², ${TURNED_OVER}` : `${film} m²`,
-      state: isAtHand(screen.id, frames) ? frameState(screen.id, frames) : 'to make',
+      state: toBe(screen.id, frames),
     }));
 }
 
@@ -44,7 +50,8 @@ const HEADS = [say.no2, say.screen, say.shapes, say.prints, say.mesh, say.filmPo
 
 /** The list as a table; where there is no room for columns, a line of each row says what it is. */
 export function prepTable(rows: readonly PrepRow[]) {
-  const cells = ({ name, shapes, size, mesh, film, state }: PrepRow): string[] => [name, shapes, size, mesh, film, state];
+  const cells = ({ name, shapes, size, mesh, film, state }: PrepRow): string[] => [name, shapes, size, mesh, film, frameWord(state)];
+  const part = (i: number): string => (i === 0 ? 'name' : i === HEADS.length - 2 ? 'state' : 'fact');
   return html`<div class="scroll" tabindex="0" role="region" aria-label=${say.screensToHave}>
     <table class="list" role="table">
       <thead role="rowgroup">
@@ -56,7 +63,7 @@ export function prepTable(rows: readonly PrepRow[]) {
         ${rows.map(
           (row) => html`<tr role="row">
             <th scope="row" role="rowheader">${row.number}</th>
-            ${cells(row).map((text, i) => html`<td role="cell" data-head=${defined(HEADS[i + 1])} data-state=${i === HEADS.length - 2 ? text : nothing}>${text}</td>`)}
+            ${cells(row).map((text, i) => html`<td role="cell" data-head=${defined(HEADS[i + 1])} data-part=${part(i)} data-frame=${part(i) === 'state' ? row.state : nothing}>${text}</td>`)}
           </tr>`,
         )}
       </tbody>

@@ -1,39 +1,82 @@
-import { html, nothing } from 'lit';
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import { numberText } from '../../../engine/base/typed-number.ts';
-import { filmOfSheet, type PrepareBudget, type PrepareBy } from '../../../engine/explore/prepare/prepare.ts';
+import { numberText, typedNumber } from '../../../engine/base/typed-number.ts';
+import { budgetProblem, filmOfSheet, type PrepareBudget, type PrepareBy } from '../../../engine/explore/prepare/budget.ts';
 import type { Paper } from '../../../engine/ink/types.ts';
 import { fixed } from '../../../engine/words/language.ts';
+import { controls } from '../../ui/controls-style.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
-import { typedIn } from '../../ui/typed-input.ts';
 import { say } from '../../words/en/wall/prepare.ts';
+import { fieldsStyle } from './prepare-style.ts';
 
-function amount(label: string, unit: string, value: number | undefined, set: (value: number | undefined) => void) {
-  return html`<label class="amount"><span>${label}</span>
-    <input type="text" inputmode="decimal" placeholder=${say.any} .value=${live(value === undefined ? '' : numberText(value, decimalSign()))} @change=${(
-      event: Event,
-    ) => {
-      const typed = typedIn(event.target as HTMLInputElement);
-      set(Number.isFinite(typed) && typed >= 0 ? typed : undefined);
-    }} />
-    <span class="soft">${unit}</span></label>`;
+/** What may be spent, in fields; tells of each change by 'budget-change'. Its own are those of what is asked for. */
+@customElement('wall-prepare-budget')
+export class PrepareBudgetFields extends LitElement {
+  static override styles = [
+    controls,
+    fieldsStyle,
+    css`
+      p {
+        margin: 0;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) by!: PrepareBy;
+  @property({ attribute: false }) budget!: PrepareBudget;
+  @property({ attribute: false }) paper!: Paper;
+  /** Why what was typed last is no amount. */
+  @state() private refused = '';
+
+  private set(name: keyof PrepareBudget, input: HTMLInputElement): void {
+    const { value, problem } = typedNumber(input.value, decimalSign());
+    if (input.value.trim() === '') this.refused = '';
+    else this.refused = value === null ? problem : budgetProblem(value);
+    input.setCustomValidity(this.refused);
+    if (this.refused !== '') return;
+    this.dispatchEvent(new CustomEvent('budget-change', { detail: { ...this.budget, [name]: value ?? undefined } }));
+  }
+
+  private field(name: keyof PrepareBudget, label: string, unit = '') {
+    const value = this.budget[name];
+    return html`<label class="amount"><span>${label}</span>
+      <input type="text" inputmode="decimal" placeholder=${say.any} .value=${live(value === undefined ? '' : numberText(value, decimalSign()))} @change=${(event: Event) => this.set(name, event.target as HTMLInputElement)} />
+      <span class="soft">${unit}</span></label>`;
+  }
+
+  /** What does not count yet, or not for what is asked for. */
+  private notes(): string[] {
+    const { by, budget } = this;
+    const [screens, inks] = [by !== 'inks', by !== 'screens'];
+    const [money, hours] = [budget.money !== undefined, budget.hours !== undefined];
+    return [
+      ...(money && screens && !budget.moneyEach ? [say.moneyCountsOnce] : []),
+      ...(money && inks && !budget.inkMoneyEach ? [say.inkMoneyCountsOnce] : []),
+      ...(hours && screens && !budget.hoursEach ? [say.hoursCountOnce] : []),
+      ...(hours && inks && !budget.inkHoursEach ? [say.inkHoursCountOnce] : []),
+      ...(screens ? [say.filmPositiveIsAs(fixed(filmOfSheet(this.paper), 2))] : []),
+      ...(inks ? [say.inksTakeNoFilm] : []),
+    ];
+  }
+
+  override render() {
+    const { by } = this;
+    return html`<fieldset>
+      <legend>${say.atMost}</legend>
+      ${this.field('screens', by === 'screens' ? say.newScreens : by === 'inks' ? say.newInksAtMost : say.newOnes)}
+      ${by === 'inks' ? nothing : this.field('filmM2', say.filmPositives, 'm²')}
+      ${this.field('money', say.money)} ${this.field('hours', say.work, say.hours)}
+      ${by === 'inks' ? nothing : html`${this.field('moneyEach', say.screenCosts)} ${this.field('hoursEach', say.andTakes, say.hours)}`}
+      ${by === 'screens' ? nothing : html`${this.field('inkMoneyEach', say.inkCosts)} ${this.field('inkHoursEach', say.andTakes, say.hours)}`}
+      ${this.refused === '' ? nothing : html`<p class="small" role="alert">${this.refused}</p>`}
+      ${this.notes().map((note) => html`<p class="soft small">${note}</p>`)}
+    </fieldset>`;
+  }
 }
 
-/** What may be spent; the film, the money and the hours are those of screens, so they are asked only for these. */
-export function budgetFields(budget: PrepareBudget, { by, paper }: { by: PrepareBy; paper: Paper }, set: (budget: PrepareBudget) => void) {
-  const field = (name: keyof PrepareBudget, label: string, unit = '') =>
-    amount(label, unit, budget[name], (value) => set({ ...budget, [name]: value }));
-  return html`<fieldset>
-    <legend>${say.atMost}</legend>
-    ${field('screens', by === 'screens' ? say.newScreens : say.newOnes)}
-    ${
-      by === 'screens'
-        ? html`${field('filmM2', say.filmPositives, 'm²')} ${field('money', say.money)} ${field('hours', say.work, say.hours)}
-          ${field('moneyEach', say.screenCosts)} ${field('hoursEach', say.andTakes, say.hours)}
-          ${budget.money !== undefined && !budget.moneyEach ? html`<p class="small">${say.moneyCountsOnce}</p>` : nothing}
-          ${budget.hours !== undefined && !budget.hoursEach ? html`<p class="small">${say.hoursCountOnce}</p>` : nothing}
-          <p class="soft small">${say.filmPositiveIsAs(fixed(filmOfSheet(paper), 2))}</p>`
-        : nothing
-    }
-  </fieldset>`;
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-prepare-budget': PrepareBudgetFields;
+  }
 }

@@ -1,15 +1,8 @@
 import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
+import { limitsOf, newWithin, type PrepareBudget, type PrepareBy, type PrepareLimit } from '../../../engine/explore/prepare/budget.ts';
 import { frameState, type FrameState } from '../../../engine/explore/prepare/frames.ts';
-import {
-  filmOfSheet,
-  type PrepareBudget,
-  type PrepareBy,
-  prepareSteps,
-  type PrepareStep,
-  screensWithin,
-  type WantedPrint,
-} from '../../../engine/explore/prepare/prepare.ts';
+import { prepareSteps, type PrepareStep, type WantedPrint } from '../../../engine/explore/prepare/prepare.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
 import { capital } from '../../../engine/words/language.ts';
 import { wallTools } from '../../../workers/client/client.ts';
@@ -22,10 +15,10 @@ import { Work } from '../../ui/work.ts';
 import { say } from '../../words/en/wall/prepare.ts';
 import { chosenPrints, type HungPrints, type Sources } from './chosen-prints.ts';
 import { prepRows, prepTable } from './prep-list.ts';
-import { budgetFields } from './prepare-budget.ts';
+import './prepare-budget.ts';
 import { prepareCurve } from './prepare-curve.ts';
 import { type MatrixColumn, prepareMatrix } from './prepare-matrix.ts';
-import { prepareStyle } from './prepare-style.ts';
+import { fieldsStyle, prepareStyle } from './prepare-style.ts';
 import { askedNotes, newOnes, nextSentence, printedSentence } from './prepare-words.ts';
 
 const NO_PRINTS: HungPrints = { variants: [], selected: new Set() };
@@ -39,7 +32,7 @@ const WAYS: readonly (readonly [PrepareBy, string])[] = [
 /** Which screens to have made: the prints that each number of new ones makes possible, and the list that comes of it. */
 @customElement('wall-prepare-screens')
 export class PrepareScreens extends StoreElement {
-  static override styles = [controls, fullDialog, prepareStyle];
+  static override styles = [controls, fullDialog, fieldsStyle, prepareStyle];
 
   @state() private hung = NO_PRINTS;
   @state() private sources: Sources = { selected: false, pinned: false, kept: false, wall: true };
@@ -48,6 +41,7 @@ export class PrepareScreens extends StoreElement {
   @state() private count = 0;
   @query('dialog') private dialog!: HTMLDialogElement;
   private prints: readonly WantedPrint[] = [];
+  private wished: number | null = null;
   private readonly work = new Work<PrepareStep[]>(this, {
     found: (steps) => this.chooseFirst(steps),
   });
@@ -63,8 +57,10 @@ export class PrepareScreens extends StoreElement {
     this.find();
   }
 
-  private find(): void {
+  /** @param wished the number to stay at, where that can be; else one is chosen */
+  private find(wished: number | null = null): void {
     const { project } = this.store;
+    this.wished = wished;
     this.prints = chosenPrints(project, this.hung, this.sources);
     const asked = {
       prints: this.prints,
@@ -72,6 +68,8 @@ export class PrepareScreens extends StoreElement {
       haveInks: [...this.inksThere],
       by: this.by,
       most: project.drawer.screens.length + project.drawer.inks.length,
+      // Screens or inks alone cost all the same, so their budget is a number; together it chooses between them.
+      limits: this.by === 'both' ? this.limits : [],
     };
     if (this.prints.length === 0) {
       // Says why in its one sentence.
@@ -88,18 +86,18 @@ export class PrepareScreens extends StoreElement {
   private chooseFirst(steps: readonly PrepareStep[]): void {
     const all = this.prints.reduce((sum, { weight }) => sum + weight, 0);
     const half = steps.findIndex(({ printed }) => printed >= all / 2);
-    this.count = Math.max(0, Math.min(half < 0 ? steps.length - 1 : half, steps.length - 1, this.allowed));
+    const start = this.wished ?? (half < 0 ? Infinity : half);
+    this.count = Math.max(0, Math.min(start, steps.length - 1, this.allowed));
   }
 
-  private get budget(): PrepareBudget {
-    return this.store.project.screenBudget ?? {};
+  private get limits(): PrepareLimit[] {
+    const { screenBudget = {}, drawer } = this.store.project;
+    return limitsOf(screenBudget, drawer.paper);
   }
 
-  /** How many new screens the budget allows. */
+  /** How many new ones the budget allows, of those that were tried. */
   private get allowed(): number {
-    const { screens = Infinity, moneyEach = 0, hoursEach = 0 } = this.budget;
-    if (this.by !== 'screens') return Math.floor(screens);
-    return screensWithin(this.budget, { filmM2: filmOfSheet(this.store.project.drawer.paper), money: moneyEach, hours: hoursEach });
+    return this.by === 'both' ? Infinity : newWithin(this.limits, this.by);
   }
 
   private get step(): PrepareStep | null {
@@ -118,6 +116,12 @@ export class PrepareScreens extends StoreElement {
     const { drawer, frames } = this.store.project;
     const has = (id: string): boolean => step.screens.includes(id) || (used.has(id) && frameState(id, frames) === 'made');
     return drawer.screens.filter(({ id }) => has(id));
+  }
+
+  private spend(budget: PrepareBudget): void {
+    this.store.dispatch({ kind: 'set-screen-budget', budget });
+    if (this.by === 'both') this.find(this.count);
+    else this.count = Math.max(0, Math.min(this.count, this.allowed));
   }
 
   private putOnList(step: PrepareStep): void {
@@ -207,10 +211,7 @@ export class PrepareScreens extends StoreElement {
                 }} /> ${name}</label>`,
             )}</fieldset>`
       }
-      ${budgetFields(this.budget, { by: this.by, paper: drawer.paper }, (next) => {
-        this.store.dispatch({ kind: 'set-screen-budget', budget: next });
-        this.count = Math.max(0, Math.min(this.count, this.allowed));
-      })}
+      <wall-prepare-budget .by=${this.by} .budget=${this.store.project.screenBudget ?? {}} .paper=${drawer.paper} @budget-change=${({ detail }: CustomEvent<PrepareBudget>) => this.spend(detail)}></wall-prepare-budget>
     </div>`;
   }
 
@@ -228,7 +229,7 @@ export class PrepareScreens extends StoreElement {
           <input type="range" min="0" max=${most} .value=${String(this.count)} @input=${(event: Event) => choose(Number((event.target as HTMLInputElement).value))} />
         </label>
         ${this.notes().map((note) => html`<p class="soft">${note}</p>`)}
-        <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${this.count >= most && most < steps.length - 1 ? say.moreIsBeyondWhat : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
+        <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${this.count >= most && (most < steps.length - 1 || step.printed < all - 1e-9) ? say.moreIsBeyondWhat : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
       </section>
       <section aria-label=${say.printsByWhatThey}>${prepareMatrix(this.prints, this.columns(step))}</section>
       ${this.by === 'inks' ? html`<p>${say.toHaveMixed(step.inks.map((id) => this.nameOf(id)).join(', ') || say.none)}</p>` : this.list(step, rows)}

@@ -1,5 +1,31 @@
 import { css } from 'lit';
 
+/** Groups of fields, and amounts among them. */
+export const fieldsStyle = css`
+  fieldset {
+    display: grid;
+    gap: var(--space-2);
+    margin: 0;
+    padding: 0;
+    border: 0;
+  }
+  legend {
+    padding: 0 0 var(--space-2);
+    font-weight: 600;
+  }
+  .amount {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) 5.4em 4.2em;
+    align-items: center;
+    gap: var(--space-4);
+    font-size: var(--type-label);
+  }
+  .amount input {
+    width: 100%;
+    text-align: right;
+  }
+`;
+
 export const prepareStyle = css`
   dialog[open] {
     display: grid;
@@ -28,17 +54,6 @@ export const prepareStyle = css`
     background: var(--table);
     border-right: 1px solid var(--line);
   }
-  fieldset {
-    display: grid;
-    gap: var(--space-2);
-    margin: 0;
-    padding: 0;
-    border: 0;
-  }
-  legend {
-    padding: 0 0 var(--space-2);
-    font-weight: 600;
-  }
   section,
   .way {
     display: grid;
@@ -50,17 +65,6 @@ export const prepareStyle = css`
     align-items: center;
     gap: var(--space-4);
     min-height: 32px;
-  }
-  .amount {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr) 5.4em 4.2em;
-    align-items: center;
-    gap: var(--space-4);
-    font-size: var(--type-label);
-  }
-  .amount input {
-    width: 100%;
-    text-align: right;
   }
   .curve {
     display: block;
@@ -191,7 +195,7 @@ export const prepareStyle = css`
     font-size: var(--type-small);
     color: var(--ink-soft);
   }
-  .list td[data-state='to make'] {
+  .list td[data-frame='to make'] {
     color: var(--accent);
     font-weight: 600;
   }
@@ -239,10 +243,10 @@ export const prepareStyle = css`
       white-space: normal;
     }
     .list tbody th,
-    .list td[data-head='Screen'] {
+    .list td[data-part='name'] {
       font-weight: 600;
     }
-    .list td[data-head='State'] {
+    .list td[data-part='state'] {
       grid-area: 1 / 3;
     }
     .list td:nth-child(n + 3):not(:last-child) {

@@ -1,4 +1,5 @@
-import { type PrepareBy, type PrepareStep, takenByNone, type WantedPrint } from '../../../engine/explore/prepare/prepare.ts';
+import type { PrepareBy } from '../../../engine/explore/prepare/budget.ts';
+import { type PrepareStep, takenByNone, type WantedPrint } from '../../../engine/explore/prepare/prepare.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
 import { numberLocale } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/prepare.ts';

@@ -1,7 +1,9 @@
+import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
-import type { Paper } from '../../ink/types.ts';
 import { say } from '../../words/en/explore/prepare.ts';
-import { screensToMake } from './screens-to-make.ts';
+import { mostOfBoth, type PrepareBy, type PrepareLimit } from './budget.ts';
+import type { PrintScreens } from './screen-sets.ts';
+import { effortOf, screensWithinAll, type ScreensToMake } from './screens-to-make.ts';
 
 /** A print that one would like to pull: what it takes, and how much it counts. */
 export interface WantedPrint {
@@ -12,9 +14,6 @@ export interface WantedPrint {
   weight: number;
 }
 
-/** What a question of preparing is about. */
-export type PrepareBy = 'screens' | 'inks' | 'both';
-
 /** What is asked of `prepareSteps`. */
 export interface PrepareAsked {
   prints: readonly WantedPrint[];
@@ -24,6 +23,8 @@ export interface PrepareAsked {
   by: PrepareBy;
   /** New ones at most; up to there every number is answered. */
   most: number;
+  /** What every choice keeps to beside its number. */
+  limits?: readonly PrepareLimit[] | undefined;
 }
 
 /** The best choice of so many new screens, inks, or both. */
@@ -44,34 +45,49 @@ function taken({ screens, inks }: WantedPrint, by: PrepareBy): string[] {
   return [...(by === 'inks' ? [] : screens.map((id) => SCREEN + id)), ...(by === 'screens' ? [] : inks.map((id) => INK + id))];
 }
 
+/** Questions with more numbers than this are each answered with less effort. */
+const NUMBERS_IN_FULL = 12;
+
+/** What is new for some print. */
+function newOnes(sets: readonly PrintScreens[], have: readonly string[]): { screens: number; inks: number } {
+  const there = new Set(have);
+  const ids = [...new Set(sets.flatMap(({ screens }) => screens))].filter((id) => !there.has(id));
+  const screens = ids.filter((id) => id.startsWith(SCREEN)).length;
+  return { screens, inks: ids.length - screens };
+}
+
 /**
- * For every number of new screens, inks or both, up to the most that any choice needs, the set with which
- * most of the prints can be pulled, each by weight.
+ * For every number of new screens, inks or both, up to the most that any choice needs or may have, the set with
+ * which most of the prints can be pulled, each by weight.
  * @yields the share that is done, 0–1
  * @throws EngineError 'prepare.none' without prints, and as screensToMake
  */
-export function* prepareSteps({ prints, haveScreens, haveInks, by, most }: PrepareAsked): Generator<number, PrepareStep[]> {
+export function* prepareSteps({ prints, haveScreens, haveInks, by, most, limits = [] }: PrepareAsked): Generator<number, PrepareStep[]> {
   if (prints.length === 0) {
     throw new EngineError('prepare.none', say.noPrintsAreChosen);
   }
   const have = [...haveScreens.map((id) => SCREEN + id), ...haveInks.map((id) => INK + id)];
-  const there = new Set(have);
   const sets = prints.map((print) => ({ screens: taken(print, by), weight: print.weight }));
-  const lacking = new Set(sets.flatMap(({ screens }) => screens).filter((id) => !there.has(id)));
-  const steps: PrepareStep[] = [];
-  const last = Math.min(most, lacking.size);
+  const spent = limits.map((limit) => ({
+    each: (id: string): number => (id.startsWith(SCREEN) ? limit.screen : limit.ink),
+    most: limit.most,
+  }));
+  const last = Math.min(most, mostOfBoth(limits, newOnes(sets, have)));
+  const effort = effortOf(Math.min(1, NUMBERS_IN_FULL / (last + 1)));
+  const found: ScreensToMake[] = [];
   for (let count = 0; count <= last; count++) {
-    const found = screensToMake({ prints: sets, have, most: count });
-    const before = steps.at(-1);
-    const named = (kind: string): string[] => found.screens.filter((id) => id.startsWith(kind)).map((id) => id.slice(kind.length));
-    const step = { count, screens: named(SCREEN), inks: named(INK), printed: found.printed, bound: found.bound };
-    // One more never prints less, though a search that ends early may find less.
-    steps.push(
-      before !== undefined && before.printed > step.printed ? { ...before, count, bound: Math.max(step.bound, before.printed) } : step,
-    );
+    found.push(screensWithinAll({ prints: sets, have, most: count }, { spent, effort, start: found.at(-1)?.screens ?? [] }));
     yield (count + 1) / (last + 1);
   }
-  return steps;
+  // What more cannot print, fewer cannot either.
+  for (let count = last - 1; count >= 0; count--) {
+    const step = entryAt(found, count);
+    step.bound = Math.min(step.bound, entryAt(found, count + 1).bound);
+  }
+  return found.map(({ screens, printed, bound }, count) => {
+    const named = (kind: string): string[] => screens.filter((id) => id.startsWith(kind)).map((id) => id.slice(kind.length));
+    return { count, screens: named(SCREEN), inks: named(INK), printed, bound };
+  });
 }
 
 /** What a print lacks of screens and inks, beyond those that are there. */
@@ -86,40 +102,4 @@ export function lacks(print: WantedPrint, screens: ReadonlySet<string>, inks: Re
 export function takenByNone(screens: readonly string[], prints: readonly WantedPrint[]): string[] {
   const taken = new Set(prints.flatMap((print) => print.screens));
   return screens.filter((id) => !taken.has(id));
-}
-
-/** What may be spent on new screens; what is left out asks for nothing. */
-export interface ScreenBudget {
-  screens?: number | undefined;
-  filmM2?: number | undefined;
-  money?: number | undefined;
-  hours?: number | undefined;
-}
-
-/** What may be spent, and what one screen costs and takes by the studio's own reckoning. */
-export interface PrepareBudget extends ScreenBudget {
-  moneyEach?: number | undefined;
-  hoursEach?: number | undefined;
-}
-
-/** What one screen takes. */
-export interface ScreenCost {
-  filmM2: number;
-  money: number;
-  hours: number;
-}
-
-/** Film positive of a screen, as large as the sheet, m². */
-export function filmOfSheet({ widthMm, heightMm }: Pick<Paper, 'widthMm' | 'heightMm'>): number {
-  return (widthMm * heightMm) / 1e6;
-}
-
-/** How many screens a budget allows; Infinity where it asks for nothing. */
-export function screensWithin({ screens = Infinity, ...budget }: ScreenBudget, cost: ScreenCost): number {
-  const by = (limit: number | undefined, each: number): number =>
-    limit === undefined || each <= 0 ? Infinity : Math.floor(limit / each + 1e-9);
-  return Math.max(
-    0,
-    Math.min(Math.floor(screens), by(budget.filmM2, cost.filmM2), by(budget.money, cost.money), by(budget.hours, cost.hours)),
-  );
 }

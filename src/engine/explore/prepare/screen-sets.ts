@@ -1,4 +1,3 @@
-import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { say } from '../../words/en/explore/prepare.ts';
 
@@ -19,6 +18,18 @@ export interface ScreensAsked {
   most: number;
 }
 
+/** Something that new screens use up: what each takes of it, 0 or more, and how much there is. */
+export interface Spent {
+  each: (screen: string) => number;
+  most: number;
+}
+
+/** The same by index. */
+export interface Limit {
+  costs: readonly number[];
+  most: number;
+}
+
 /** Prints that lack the same screens, counted together. */
 export interface Group {
   /** Indexes of the screens that they lack. */
@@ -30,11 +41,32 @@ export interface Group {
 export interface ScreenSets {
   /** Screens that some print lacks, in the order of their ids. */
   names: string[];
-  /** Groups that lack something and at most as many as may be made. */
+  /** Groups that lack something and no more than may be made. */
   groups: Group[];
   /** Weight of the prints that lack nothing. */
   printedNow: number;
-  most: number;
+  /** What a choice keeps to; the first is the number of screens. */
+  limits: Limit[];
+}
+
+/** Of what may be spent, sums of costs go beyond by less than this share through rounding alone. */
+const SLACK = 1e-9;
+
+/** Whether a sum of costs keeps to what there is. */
+export function within(cost: number, most: number): boolean {
+  return cost <= most + SLACK * Math.max(1, most);
+}
+
+/** What screens cost together. */
+export function costOf(screens: Iterable<number>, { costs }: Limit): number {
+  let sum = 0;
+  for (const screen of screens) sum += costs[screen] ?? 0;
+  return sum;
+}
+
+/** Whether all of these screens may be made. */
+export function affordable(screens: ReadonlySet<number>, limits: readonly Limit[]): boolean {
+  return limits.every((limit) => within(costOf(screens, limit), limit.most));
 }
 
 function checked({ prints, most, have = [] }: ScreensAsked): void {
@@ -56,16 +88,25 @@ function checked({ prints, most, have = [] }: ScreensAsked): void {
 
 /**
  * The question in numbers.
+ * @param spent what else is used up, beside the number
  * @throws EngineError 'prepare.prints', 'prepare.have', 'prepare.most', 'prepare.print', 'prepare.weight'
  */
-export function screenSets(asked: ScreensAsked): ScreenSets {
+export function screenSets(asked: ScreensAsked, spent: readonly Spent[] = []): ScreenSets {
   checked(asked);
   const have = new Set(asked.have ?? []);
   const lacking = asked.prints.map(({ screens, weight = 1 }) => ({
     lacks: [...new Set(screens)].filter((id) => !have.has(id)).sort(),
     weight,
   }));
-  const possible = lacking.filter(({ lacks, weight }) => lacks.length > 0 && lacks.length <= asked.most && weight > 0);
+  const all: Spent[] = [{ each: () => 1, most: asked.most }, ...spent];
+  const reached = (lacks: readonly string[]): boolean =>
+    all.every(({ each, most }) =>
+      within(
+        lacks.reduce((sum, name) => sum + each(name), 0),
+        most,
+      ),
+    );
+  const possible = lacking.filter(({ lacks, weight }) => lacks.length > 0 && weight > 0 && reached(lacks));
   const names = [...new Set(possible.flatMap(({ lacks }) => lacks))].sort();
   const index = new Map(names.map((name, i) => [name, i]));
   const groups = new Map<string, Group>();
@@ -76,7 +117,8 @@ export function screenSets(asked: ScreensAsked): ScreenSets {
     groups.set(key, group);
   }
   const printedNow = lacking.reduce((sum, { lacks, weight }) => sum + (lacks.length === 0 ? weight : 0), 0);
-  return { names, groups: [...groups.values()], printedNow, most: asked.most };
+  const limits = all.map(({ each, most }) => ({ costs: names.map(each), most }));
+  return { names, groups: [...groups.values()], printedNow, limits };
 }
 
 /** Weight of the groups whose screens are all among those made. */
@@ -84,18 +126,18 @@ export function weightWith(groups: readonly Group[], made: ReadonlySet<number>):
   return groups.reduce((sum, { lacks, weight }) => sum + (lacks.every((screen) => made.has(screen)) ? weight : 0), 0);
 }
 
-/** Adds to a set, group by group, what brings most weight for a screen as long as it fits; in place. */
-export function fillUp(groups: readonly Group[], made: Set<number>, most: number): void {
+/** Adds to a set, group by group, what brings most weight for a screen as long as it may be made; in place. */
+export function fillUp({ groups, limits }: Pick<ScreenSets, 'groups' | 'limits'>, made: Set<number>): void {
   for (;;) {
-    let best = -1;
+    let best: number[] = [];
     let value = 0;
-    groups.forEach(({ lacks, weight }, i) => {
-      const more = lacks.reduce((count, screen) => count + (made.has(screen) ? 0 : 1), 0);
-      if (more === 0 || made.size + more > most || weight / more <= value) return;
-      best = i;
-      value = weight / more;
-    });
-    if (best < 0) return;
-    for (const screen of entryAt(groups, best).lacks) made.add(screen);
+    for (const { lacks, weight } of groups) {
+      const more = lacks.filter((screen) => !made.has(screen));
+      if (more.length === 0 || weight / more.length <= value || !affordable(new Set([...made, ...more]), limits)) continue;
+      best = more;
+      value = weight / more.length;
+    }
+    if (best.length === 0) return;
+    for (const screen of best) made.add(screen);
   }
 }

@@ -1,8 +1,8 @@
 import type { Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
 import { type Limits, MOST_COUNTED, PAPER_SIDE_MM } from '../../base/limits.ts';
+import { budgetProblem, type PrepareBudget } from '../../explore/prepare/budget.ts';
 import { type Frames, withoutFrame } from '../../explore/prepare/frames.ts';
-import type { PrepareBudget } from '../../explore/prepare/prepare.ts';
 import { JOINT_MM, MOST_KEPT_CUTS, MOST_SECTIONS, MOST_SPREAD_MM, OVERLAP_MM } from '../../output/film/film-limits.ts';
 import type { FilmSettings, KeptCuts } from '../../output/film/settings.ts';
 import type { PlacedShape, Screen, Shape } from '../../shapes/types.ts';
@@ -28,7 +28,6 @@ export type DrawerCommand =
   | { kind: 'remove-screen'; screen: string };
 
 /** More is taken for a mistake, whatever the currency. */
-const MOST_SPENT = 1e9;
 
 const onSheet: Limits = { least: 0, most: PAPER_SIDE_MM.most };
 const cutPlaces = list(numberIn(onSheet), MOST_SECTIONS);
@@ -183,8 +182,8 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
     mergeKey: ({ kind, budget }, { screenBudget }) => `${kind}:${fieldsChanged(screenBudget, budget)}`,
     change(draft, { budget }) {
       const amounts = Object.entries(budget).filter((entry): entry is [string, number] => entry[1] !== undefined);
-      const bad = amounts.find(([, value]) => !(value >= 0 && value <= MOST_SPENT));
-      if (bad !== undefined) throw new EngineError('command.budget', say.budgetOfCannotBe(bad[1], MOST_SPENT));
+      const problem = amounts.map(([, value]) => budgetProblem(value)).find((sentence) => sentence !== '');
+      if (problem !== undefined) throw new EngineError('command.budget', problem);
       draft.screenBudget = Object.fromEntries(amounts);
     },
   },

@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../../src/engine/base/random.ts';
+import { filmOfSheet, limitsOf, newWithin, type PrepareLimit } from '../../../../src/engine/explore/prepare/budget.ts';
 import { atHand, frameState, withFrame } from '../../../../src/engine/explore/prepare/frames.ts';
 import {
-  filmOfSheet,
   lacks,
   type PrepareAsked,
   prepareSteps,
   type PrepareStep,
-  screensWithin,
   takenByNone,
   type WantedPrint,
 } from '../../../../src/engine/explore/prepare/prepare.ts';
@@ -89,14 +88,79 @@ describe('prepareSteps', () => {
 });
 
 describe('a budget', () => {
-  it('should allow as many screens as its tightest part pays for', () => {
-    const cost = { filmM2: filmOfSheet({ widthMm: 500, heightMm: 700 }), money: 40, hours: 1.5 };
-    expect(cost.filmM2).toBeCloseTo(0.35, 12);
-    expect(screensWithin({}, cost)).toBe(Infinity);
-    expect(screensWithin({ screens: 9, filmM2: 2.1 }, cost)).toBe(6);
-    expect(screensWithin({ screens: 9, money: 200, hours: 20 }, cost)).toBe(5);
-    expect(screensWithin({ hours: 1 }, cost)).toBe(0);
-    expect(screensWithin({ money: 10 }, { ...cost, money: 0 })).toBe(Infinity);
+  const paper = { widthMm: 500, heightMm: 700 };
+
+  it('should allow as many screens or inks as its tightest part pays for', () => {
+    expect(filmOfSheet(paper)).toBeCloseTo(0.35, 12);
+    const each = { moneyEach: 40, hoursEach: 1.5, inkMoneyEach: 12, inkHoursEach: 0.5 };
+    const allowed = (budget: Parameters<typeof limitsOf>[0]): number[] =>
+      (['screens', 'inks'] as const).map((by) => newWithin(limitsOf({ ...each, ...budget }, paper), by));
+    expect(allowed({})).toEqual([Infinity, Infinity]);
+    // Film is of screens alone: it leaves inks open.
+    expect(allowed({ filmM2: 2.1 })).toEqual([6, Infinity]);
+    expect(allowed({ screens: 9, filmM2: 2.1 })).toEqual([6, 9]);
+    expect(allowed({ screens: 9, money: 200, hours: 20 })).toEqual([5, 9]);
+    expect(allowed({ money: 100 })).toEqual([2, 8]);
+    expect(allowed({ hours: 1 })).toEqual([0, 2]);
+    expect(allowed({ money: 10, moneyEach: 0, inkMoneyEach: undefined })).toEqual([Infinity, Infinity]);
+  });
+
+  it('should choose between screens and inks as trying all sets within it does', () => {
+    const random = randomFrom('budget of both');
+    for (let round = 0; round < 40; round++) {
+      const prints = Array.from({ length: 3 + random.int(9) }, (_, i): WantedPrint => ({
+        name: String(i),
+        screens: Array.from({ length: 1 + random.int(4) }, () => `s${random.int(6)}`),
+        inks: Array.from({ length: 1 + random.int(3) }, () => `k${random.int(4)}`),
+        weight: 1 + random.int(3),
+      }));
+      const limits: PrepareLimit[] = [
+        { most: 0.35 * random.int(6), screen: 0.35, ink: 0 },
+        { most: 20 + random.int(200), screen: 40, ink: 15 },
+        { most: 2 + random.int(8), screen: 0.5, ink: 2 },
+      ].slice(round % 3);
+      const needs = ({ screens, inks }: WantedPrint): string[] => [...screens, ...inks];
+      const lacking = [...new Set(prints.flatMap(needs))];
+      const may = (made: ReadonlySet<string>): boolean =>
+        limits.every(({ most, screen, ink }) => {
+          const cost = [...made].reduce((sum, id) => sum + (id.startsWith('s') ? screen : ink), 0);
+          return cost <= most + 1e-9;
+        });
+      const weightOf = (made: ReadonlySet<string>): number =>
+        may(made) ? prints.reduce((sum, print) => sum + (needs(print).every((id) => made.has(id)) ? print.weight : 0), 0) : 0;
+      const steps = all({ prints, haveScreens: [], haveInks: [], by: 'both', most: 99, limits });
+      for (const step of steps) {
+        const best = bestOf(lacking, step.count, weightOf);
+        expect([step.printed, step.bound], `round ${round}, ${step.count} new`).toEqual([best, best]);
+        expect(weightOf(new Set([...step.screens, ...step.inks]))).toBe(best);
+      }
+      // The last number is the most that may be had: one more of anything is beyond some limit, or all is there.
+      const more = Array.from({ length: 7 }, (_, s) => Array.from({ length: 5 }, (_n, k) => [s, k] as const)).flat();
+      const [screens, inks] = ['s', 'k'].map((kind) => lacking.filter((id) => id.startsWith(kind)).length);
+      const most = more
+        .filter(([s, k]) => s <= screens! && k <= inks! && limits.every((limit) => s * limit.screen + k * limit.ink <= limit.most + 1e-9))
+        .map(([s, k]) => s + k);
+      expect(steps.at(-1)!.count).toBe(Math.max(...most));
+    }
+  });
+
+  it('should never promise more with fewer, nor print less with more, where nothing is proven', () => {
+    const random = randomFrom('many');
+    const ids = Array.from({ length: 26 }, (_, i) => `s${i}`);
+    const prints = Array.from({ length: 40 }, (_, i): WantedPrint => ({
+      name: String(i),
+      screens: random.shuffle(ids).slice(0, 8 + random.int(6)),
+      inks: [],
+      weight: 1 + random.int(3),
+    }));
+    const steps = all({ prints, haveScreens: [], haveInks: [], by: 'screens', most: 99 });
+    expect(steps.some(({ printed, bound }) => bound > printed)).toBe(true);
+    for (const [i, step] of steps.entries()) {
+      expect(step.bound).toBeGreaterThanOrEqual(step.printed);
+      if (i === 0) continue;
+      expect(step.printed).toBeGreaterThanOrEqual(steps[i - 1]!.printed);
+      expect(step.bound).toBeGreaterThanOrEqual(steps[i - 1]!.bound);
+    }
   });
 });
 
@@ -114,6 +178,8 @@ describe('a budget in a project', () => {
     expect(project.screenBudget).toBeUndefined();
     expect(next.screenBudget).toEqual({ screens: 4, money: 120.5 });
     expect(readProject(writeProject(next), 'saved.json').value!.screenBudget).toEqual({ screens: 4, money: 120.5 });
+    const inks = apply(project, { kind: 'set-screen-budget', budget: { inkMoneyEach: 8, inkHoursEach: 0.5 } }).project;
+    expect(readProject(writeProject(inks), 'saved.json').value!.screenBudget).toEqual({ inkMoneyEach: 8, inkHoursEach: 0.5 });
     expect(() => apply(project, { kind: 'set-screen-budget', budget: { hours: -1 } })).toThrow(
       'A budget of -1 cannot be kept; give 0 to 1000000000, or nothing.',
     );

@@ -51,7 +51,6 @@ export const say: typeof english = {
   changeHowFilmsAre: 'Herstellung der Filme ändern',
   theFilms: 'Filme,',
   changeWhatMayBe: 'ändern, was Siebe kosten dürfen',
-  budgetOfCannotBe: (bad, mostSpent) => `Ein Betrag von ${bad} ist nicht möglich; 0 bis ${mostSpent} angeben oder nichts.`,
   layOutScreens: 'Siebe auslegen',
   removeScreen: 'Sieb entfernen',
   textOfToSigns: (least, most) => `ein Text von ${least} bis ${most} Zeichen`,

@@ -38,7 +38,6 @@ export const say = speak('engine/project/commands', {
   changeHowFilmsAre: 'change how films are made',
   theFilms: "The films'",
   changeWhatMayBe: 'change what may be spent on screens',
-  budgetOfCannotBe: (bad: number, mostSpent: number) => `A budget of ${bad} cannot be kept; give 0 to ${mostSpent}, or nothing.`,
   layOutScreens: 'lay out screens',
   removeScreen: 'remove a screen',
   textOfToSigns: (least: number, most: number) => `text of ${least} to ${most} signs`,
