@@ -1,7 +1,8 @@
 import { f64, i32, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { say } from '../words/en/geometry/geometry.ts';
-import type { Outline } from './types.ts';
+import type { SpanRoom } from './span-room.ts';
+import type { Outline, Ring } from './types.ts';
 
 /** Rows of equal height; row r's middle lies at topMm + (r + ½) · rowHeightMm. */
 export interface RowLattice {
@@ -45,12 +46,13 @@ let rowCursor = new Int32Array(1024);
  * ring crosses every row an even number of times and no row can leak, vertices on a middle included.
  * @param outline rings in mm, y down; open ends are joined; rings of fewer than two points fill nothing
  * @param lattice the rows; `firstRow` and `endRow` bound the work when only a part is wanted
+ * @param room where the lists lie, when many are kept; else they have buffers of their own
  * @returns spans under the outline's fill rule; empty spans are dropped and touching ones joined
  * @throws EngineError 'geometry.not-finite' for a coordinate or row height that is no usable number,
  *   'geometry.too-many-crossings' above 40 million crossings
  * Cost O(points + crossings), plus sorting within each row.
  */
-export function rowSpans(outline: Outline, lattice: RowLattice): RowSpans {
+export function rowSpans(outline: Outline, lattice: RowLattice, room?: SpanRoom): RowSpans {
   const { rowHeightMm, topMm = 0 } = lattice;
   if (!(rowHeightMm > 0) || !Number.isFinite(rowHeightMm) || !Number.isFinite(topMm)) {
     throw new EngineError('geometry.not-finite', say.rowsNeedHeightAbove(rowHeightMm, topMm));
@@ -75,7 +77,7 @@ export function rowSpans(outline: Outline, lattice: RowLattice): RowSpans {
     crossTurn = new Int8Array(total * 2);
   }
   fillCrossings(outline, firstRow, topMm, rowHeightMm);
-  return collapse(firstRow, rows, outline.fillRule === 'evenodd');
+  return collapse(firstRow, rows, outline.fillRule === 'evenodd', room);
 }
 
 /** Copies all rings into scratch and finds each vertex's row; returns the number of vertices. */
@@ -88,23 +90,38 @@ function loadVertices(outline: Outline, wanted: Required<RowLattice>): number {
     vertexY = new Float64Array(points * 2);
     vertexRow = new Int32Array(points * 2);
   }
-  let at = 0;
+  let from = 0;
   for (const ring of outline.rings) {
-    const count = ring.length >> 1;
-    for (let i = 0; i < count; i++, at++) {
-      const x = num(ring, 2 * i);
-      const y = num(ring, 2 * i + 1);
+    const end = from + (ring.length >> 1);
+    copyVertices(ring, from, end);
+    for (let at = from; at < end; at++) {
+      const x = f64(vertexX, at);
+      const y = f64(vertexY, at);
       // x − x is 0 only for finite x.
       if (x - x !== 0 || y - y !== 0) {
-        throw new EngineError('geometry.not-finite', say.pointOfOutlineIs(i + 1, x, y));
+        throw new EngineError('geometry.not-finite', say.pointOfOutlineIs(at - from + 1, x, y));
       }
       const row = Math.ceil((y - topMm) / rowHeightMm - 0.5);
-      vertexX[at] = x;
-      vertexY[at] = y;
       vertexRow[at] = row < firstRow ? firstRow : row > endRow ? endRow : row;
     }
+    from = end;
   }
   return points;
+}
+
+/** Mostly rings are Float64Arrays; read with others in one loop, each of their numbers would go on the heap. */
+function copyVertices(ring: Ring, from: number, end: number): void {
+  if (ring instanceof Float64Array) {
+    for (let at = from, i = 0; at < end; at++, i += 2) {
+      vertexX[at] = f64(ring, i);
+      vertexY[at] = f64(ring, i + 1);
+    }
+    return;
+  }
+  for (let at = from, i = 0; at < end; at++, i += 2) {
+    vertexX[at] = num(ring, i);
+    vertexY[at] = num(ring, i + 1);
+  }
 }
 
 /** Leaves in `rowCursor` where each row's crossings begin; returns how many there are in all. */
@@ -177,8 +194,8 @@ function fillCrossings(outline: Outline, firstRow: number, topMm: number, rowHei
 }
 
 /** Sorts each row and keeps the ends of its filled stretches. */
-function collapse(firstRow: number, rows: number, evenOdd: boolean): RowSpans {
-  const starts = new Uint32Array(rows + 1);
+function collapse(firstRow: number, rows: number, evenOdd: boolean, room: SpanRoom | undefined): RowSpans {
+  const starts = room?.wordList(rows + 1) ?? new Uint32Array(rows + 1);
   let out = 0;
   let from = 0;
   for (let row = 0; row < rows; row++) {
@@ -200,7 +217,10 @@ function collapse(firstRow: number, rows: number, evenOdd: boolean): RowSpans {
     from = to;
     starts[row + 1] = out;
   }
-  return { firstRow, rows, starts, xMm: crossX.slice(0, out) };
+  if (room === undefined) return { firstRow, rows, starts, xMm: crossX.slice(0, out) };
+  const xMm = room.realList(out);
+  xMm.set(crossX.subarray(0, out));
+  return { firstRow, rows, starts, xMm };
 }
 
 /** Shell sort of the crossings [from, to): an insertion sort for the usual few, safe for many. */

@@ -1,6 +1,7 @@
 import { entryAt } from '../base/at.ts';
 import { rowSpans } from '../geometry/row-crossings.ts';
 import type { RowSpans } from '../geometry/row-crossings.ts';
+import { SpanRoom } from '../geometry/span-room.ts';
 import type { Box } from '../geometry/types.ts';
 import { screenOutline, screenRings } from '../shapes/place/placed.ts';
 import type { SheetOutline } from '../shapes/place/placed.ts';
@@ -41,6 +42,7 @@ export class SpanCache {
   private readonly screens: ReadonlyMap<string, Screen>;
   private readonly atRest = new Map<string, SheetOutline>();
   private readonly turned = new Map<string, Map<number, TurnedScreen>>();
+  private room = new SpanRoom();
   private keptValues = 0;
 
   constructor(studio: Studio) {
@@ -139,7 +141,7 @@ export class SpanCache {
     if (phases === undefined) screen.spans.set(rowHeightMm, (phases = new Map()));
     let spans = phases.get(phase);
     if (spans === undefined) {
-      spans = rowSpans(screen.outline, { rowHeightMm, topMm: -phase / PHASE_STEPS_PER_MM });
+      spans = rowSpans(screen.outline, { rowHeightMm, topMm: -phase / PHASE_STEPS_PER_MM }, this.room);
       phases.set(phase, spans);
       this.keep(spans.xMm.length + spans.starts.length);
     }
@@ -151,6 +153,7 @@ export class SpanCache {
     this.keptValues += values;
     if (this.keptValues <= MAX_KEPT_VALUES) return;
     this.turned.clear();
+    this.room = new SpanRoom();
     this.keptValues = 0;
   }
 }

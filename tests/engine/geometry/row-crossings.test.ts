@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rowSpans } from '../../../src/engine/geometry/row-crossings.ts';
+import { SpanRoom } from '../../../src/engine/geometry/span-room.ts';
 import type { FillRule } from '../../../src/engine/geometry/types.ts';
 
 const rect = (x: number, y: number, w: number, h: number): number[] => [x, y, x + w, y, x + w, y + h, x, y + h];
@@ -49,6 +50,18 @@ describe('rowSpans', () => {
   it('should join touching spans and drop empty ones', () => {
     const rings = [rect(0, 0, 4, 4), rect(4, 0, 4, 4), [9, 0, 9, 4, 9, 0]];
     expect(rowOf(rowSpans({ rings, fillRule: 'evenodd' }, { rowHeightMm: 1 }), 1)).toEqual([0, 8]);
+  });
+
+  it('should give the same lists where they share a room, each for good', () => {
+    const room = new SpanRoom();
+    const outlines = Array.from({ length: 300 }, (_, i) => ({
+      rings: [[0, 0, 50, 20, 13, 90 + i, -20, 40], rect(i, 3, 9, 9)],
+      fillRule: 'evenodd' as const,
+    }));
+    const lattice = { rowHeightMm: 0.5 };
+    const shared = outlines.map((outline) => rowSpans(outline, lattice, room));
+    expect(shared).toEqual(outlines.map((outline) => rowSpans(outline, lattice)));
+    expect(new Set(shared.map(({ xMm }) => xMm.buffer)).size).toBeLessThan(20);
   });
 
   it('should scan only the wanted rows and give the same values there', () => {
