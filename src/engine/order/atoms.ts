@@ -1,4 +1,4 @@
-import { defined, entryAt, i32, num } from '../base/at.ts';
+import { entryAt, i32, num } from '../base/at.ts';
 import type { Graph } from './graph.ts';
 
 /** A part of a graph that no clique separates. */
@@ -41,13 +41,16 @@ export function atomsOf(graph: Graph): Atom[] {
 
 /** All that hangs together with `from` inside, without crossing the cut. */
 function reach(graph: Graph, from: number, inside: Uint8Array, cut: readonly number[]): number[] {
-  const seen = new Set<number>(cut);
-  seen.add(from);
+  const seen = new Uint8Array(graph.pulls);
+  for (let i = 0; i < cut.length; i++) seen[num(cut, i)] = 1;
+  seen[from] = 1;
   const found = [from];
   for (let head = 0; head < found.length; head++) {
-    for (const other of entryAt(graph.neighbours, num(found, head))) {
-      if (!inside[other] || seen.has(other)) continue;
-      seen.add(other);
+    const near = entryAt(graph.neighbours, num(found, head));
+    for (let i = 0; i < near.length; i++) {
+      const other = num(near, i);
+      if (!inside[other] || seen[other]) continue;
+      seen[other] = 1;
       found.push(other);
     }
   }
@@ -61,6 +64,7 @@ function minimalElimination(graph: Graph): { order: number[]; higher: number[][]
   const numbered = new Uint8Array(n);
   const higher: number[][] = Array.from({ length: n }, () => []);
   const order: number[] = Array.from({ length: n }, () => 0);
+  const ways = { numbered, weight, heaviest: new Int32Array(n), done: new Uint8Array(n), found: new Int32Array(n) };
   for (let place = n - 1; place >= 0; place--) {
     let pick = -1;
     for (let u = 0; u < n; u++) {
@@ -68,7 +72,9 @@ function minimalElimination(graph: Graph): { order: number[]; higher: number[][]
     }
     numbered[pick] = 1;
     order[place] = pick;
-    for (const u of reachedThroughLighter(graph, pick, numbered, weight)) {
+    const found = reachedThroughLighter(graph, pick, ways);
+    for (let i = 0; i < found; i++) {
+      const u = i32(ways.found, i);
       weight[u] = i32(weight, u) + 1;
       entryAt(higher, u).push(pick);
     }
@@ -76,32 +82,42 @@ function minimalElimination(graph: Graph): { order: number[]; higher: number[][]
   return { order, higher };
 }
 
-/** Unnumbered pulls joined to `from` directly or over unnumbered pulls all lighter than they. */
-function reachedThroughLighter(graph: Graph, from: number, numbered: Uint8Array, weight: Int32Array): number[] {
+/** What a search for ways over lighter pulls reads, and lists that it writes over. */
+interface Ways {
+  numbered: Uint8Array;
+  weight: Int32Array;
+  heaviest: Int32Array;
+  done: Uint8Array;
+  found: Int32Array;
+}
+
+/**
+ * Lists in `found` the unnumbered pulls joined to `from` directly or over unnumbered pulls all lighter than they.
+ * Every draw of an order comes through here, so nothing is made on the way.
+ * @returns how many there are
+ */
+function reachedThroughLighter(graph: Graph, from: number, { numbered, weight, heaviest, done, found }: Ways): number {
   const n = graph.pulls;
   // Heaviest pull between, on the lightest way; −1 for a direct neighbour.
-  const heaviest = new Int32Array(n).fill(n + 1);
-  const buckets: number[][] = Array.from({ length: n + 1 }, () => []);
-  const done = new Uint8Array(n);
-  for (const u of entryAt(graph.neighbours, from)) {
-    if (numbered[u]) continue;
-    heaviest[u] = -1;
-    entryAt(buckets, 0).push(u);
-  }
-  for (let level = 0; level <= n; level++) {
-    for (let head = 0; head < entryAt(buckets, level).length; head++) {
-      const u = num(entryAt(buckets, level), head);
-      if (done[u] || Math.max(i32(heaviest, u), 0) !== level) continue;
-      done[u] = 1;
-      const through = Math.max(i32(heaviest, u), i32(weight, u));
-      for (const w of entryAt(graph.neighbours, u)) {
-        if (numbered[w] || through >= defined(heaviest[w])) continue;
-        heaviest[w] = through;
-        entryAt(buckets, through).push(w);
-      }
+  heaviest.fill(n + 1);
+  done.fill(0);
+  const direct = entryAt(graph.neighbours, from);
+  for (let i = 0; i < direct.length; i++) if (!numbered[num(direct, i)]) heaviest[num(direct, i)] = -1;
+  for (;;) {
+    let next = -1;
+    for (let u = 0; u < n; u++) {
+      if (!done[u] && i32(heaviest, u) <= n && (next < 0 || i32(heaviest, u) < i32(heaviest, next))) next = u;
+    }
+    if (next < 0) break;
+    done[next] = 1;
+    const through = Math.max(i32(heaviest, next), i32(weight, next));
+    const near = entryAt(graph.neighbours, next);
+    for (let i = 0; i < near.length; i++) {
+      const w = num(near, i);
+      if (!numbered[w] && through < i32(heaviest, w)) heaviest[w] = through;
     }
   }
-  const found: number[] = [];
-  for (let u = 0; u < n; u++) if (!numbered[u] && i32(heaviest, u) < i32(weight, u)) found.push(u);
-  return found;
+  let count = 0;
+  for (let u = 0; u < n; u++) if (!numbered[u] && i32(heaviest, u) < i32(weight, u)) found[count++] = u;
+  return count;
 }

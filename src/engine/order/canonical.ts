@@ -34,11 +34,21 @@ export function canonicalOrder(order: readonly number[], neighbours: readonly (r
  * @param n number of pulls
  */
 export function leastOrder(arcs: readonly (readonly [number, number])[], n: number): number[] {
-  const over: number[][] = Array.from({ length: n }, () => []);
+  // By lower pull, packed: this is asked for every draw of an order.
+  const begins = new Int32Array(n + 2);
   const waiting = new Int32Array(n);
-  for (const [low, high] of arcs) {
-    entryAt(over, low).push(high);
-    waiting[high] = i32(waiting, high) + 1;
+  for (let i = 0; i < arcs.length; i++) {
+    const arc = entryAt(arcs, i);
+    begins[arc[0] + 2] = i32(begins, arc[0] + 2) + 1;
+    waiting[arc[1]] = i32(waiting, arc[1]) + 1;
+  }
+  for (let pull = 2; pull < n + 2; pull++) begins[pull] = i32(begins, pull) + i32(begins, pull - 1);
+  const over = new Int32Array(arcs.length);
+  for (let i = 0; i < arcs.length; i++) {
+    const arc = entryAt(arcs, i);
+    const at = i32(begins, arc[0] + 1);
+    over[at] = arc[1];
+    begins[arc[0] + 1] = at + 1;
   }
   const order: number[] = [];
   while (order.length < n) {
@@ -46,7 +56,10 @@ export function leastOrder(arcs: readonly (readonly [number, number])[], n: numb
     while (waiting[pull] !== 0) pull++;
     waiting[pull] = -1;
     order.push(pull);
-    for (const high of entryAt(over, pull)) waiting[high] = i32(waiting, high) - 1;
+    for (let i = i32(begins, pull); i < i32(begins, pull + 1); i++) {
+      const high = i32(over, i);
+      waiting[high] = i32(waiting, high) - 1;
+    }
   }
   return order;
 }

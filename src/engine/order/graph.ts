@@ -31,30 +31,29 @@ export function graphOf(pulls: number, overlaps: readonly (readonly [number, num
   const neighbours: number[][] = Array.from({ length: pulls }, () => []);
   const seen = new Set<number>();
   const edges: [number, number][] = [];
-  overlaps.forEach((pair, index) => {
-    const fail = (code: string, what: string): never => {
-      throw new EngineError(code, say.overlapIs(index, String(pair), what), {
-        path: ['overlaps', index],
-      });
-    };
-    const [p, q] = Array.isArray(pair) ? (pair as [number, number]) : [NaN, NaN];
-    for (const end of [p, q]) {
-      if (pair?.length !== 2 || !Number.isInteger(end) || end < 0 || end >= pulls) {
-        fail('order.range', say.giveTwoPullsBy(pulls - 1));
-      }
+  const known = (end: number): boolean => Number.isInteger(end) && end >= 0 && end < pulls;
+  // Every draw of an order makes two graphs, so nothing is made for a pair but what is kept.
+  for (let index = 0; index < overlaps.length; index++) {
+    const pair = overlaps[index];
+    if (!Array.isArray(pair) || pair.length !== 2 || !known(pair[0]) || !known(pair[1])) {
+      throw wrongOverlap('order.range', index, pair, say.giveTwoPullsBy(pulls - 1));
     }
-    if (p === q) fail('order.loop', say.pullCannotOverlapItself);
-    const a = Math.min(p, q);
-    const b = Math.max(p, q);
-    if (seen.has(a * pulls + b)) return;
+    const a = Math.min(pair[0], pair[1]);
+    const b = Math.max(pair[0], pair[1]);
+    if (a === b) throw wrongOverlap('order.loop', index, pair, say.pullCannotOverlapItself);
+    if (seen.has(a * pulls + b)) continue;
     seen.add(a * pulls + b);
     edges.push([a, b]);
     entryAt(neighbours, a).push(b);
     entryAt(neighbours, b).push(a);
-  });
+  }
   edges.sort((e, f) => e[0] - f[0] || e[1] - f[1]);
   for (const list of neighbours) list.sort((a, b) => a - b);
   return { pulls, edges, neighbours };
+}
+
+function wrongOverlap(code: string, index: number, pair: unknown, what: string): EngineError {
+  return new EngineError(code, say.overlapIs(index, String(pair), what), { path: ['overlaps', index] });
 }
 
 /**
@@ -63,17 +62,23 @@ export function graphOf(pulls: number, overlaps: readonly (readonly [number, num
  * @param kept pulls of the graph, each once
  */
 export function subgraph(graph: Graph, kept: readonly number[]): Graph {
-  const local = new Map(kept.map((pull, index) => [pull, index]));
-  const neighbours = kept.map((pull) =>
-    entryAt(graph.neighbours, pull)
-      .map((other) => local.get(other))
-      .filter((other) => other !== undefined)
-      .sort((a, b) => a - b),
-  );
-  const edges: [number, number][] = [];
-  neighbours.forEach((list, a) => {
-    for (const b of list) if (a < b) edges.push([a, b]);
+  const local = new Int32Array(graph.pulls).fill(-1);
+  kept.forEach((pull, index) => {
+    local[pull] = index;
   });
+  const edges: [number, number][] = [];
+  const neighbours: number[][] = [];
+  for (let a = 0; a < kept.length; a++) {
+    const near = entryAt(graph.neighbours, num(kept, a));
+    const list: number[] = [];
+    for (let i = 0; i < near.length; i++) {
+      const other = num(local, num(near, i));
+      if (other >= 0) list.push(other);
+    }
+    list.sort((p, q) => p - q);
+    for (let i = 0; i < list.length; i++) if (a < num(list, i)) edges.push([a, num(list, i)]);
+    neighbours.push(list);
+  }
   return { pulls: kept.length, edges, neighbours };
 }
 

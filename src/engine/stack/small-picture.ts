@@ -18,14 +18,14 @@ export interface SmallPicture {
  */
 export function smallPicture(
   map: { columns: number; rows: number; cells: ArrayLike<number> },
-  colours: ArrayLike<number>,
+  colours: Uint32Array,
   times: number,
 ): SmallPicture {
   const columns = Math.max(1, Math.round(map.columns / times));
   const rows = Math.max(1, Math.round(map.rows / times));
   const squares = new Uint32Array(colours.length * 3);
   for (let i = 0; i < colours.length; i++) {
-    for (let channel = 0; channel < 3; channel++) squares[i * 3 + channel] = ((num(colours, i) >> (8 * channel)) & 255) ** 2;
+    for (let channel = 0; channel < 3; channel++) squares[i * 3 + channel] = ((u32(colours, i) >> (8 * channel)) & 255) ** 2;
   }
   /** The first column after each field. */
   const ends = Uint32Array.from({ length: columns }, (_, field) => Math.ceil(((field + 1) * map.columns) / columns));

@@ -1,5 +1,5 @@
-import { f64, num, u8 } from '../../base/at.ts';
-import { oklabFromLinearSrgb } from '../../colour/oklab.ts';
+import { f64, u8 } from '../../base/at.ts';
+import { setOklab } from '../../colour/oklab.ts';
 import { colourCells, createCellColours } from '../../stack/appearance.ts';
 import { CellMapBuilder } from '../../stack/cell-map.ts';
 import { stackLayers } from '../../stack/layers.ts';
@@ -52,6 +52,9 @@ export interface Look {
   at: Descriptor;
   image: string;
 }
+
+/** The mean light of an area, then its colour. */
+const mean = new Float64Array(3);
 
 /** Describes the prints of one drawer. */
 export class Describer {
@@ -118,13 +121,9 @@ export class Describer {
 
   private oklabOf(cells: number, linear: Float64Array): Float64Array {
     if (this.oklab.length < cells * 3) this.oklab = new Float64Array(cells * 6);
-    for (let at = 0; at < cells * 3; at += 3) {
-      const [l, a, b] = oklabFromLinearSrgb(f64(linear, at), f64(linear, at + 1), f64(linear, at + 2));
-      this.oklab[at] = l;
-      this.oklab[at + 1] = a;
-      this.oklab[at + 2] = b;
-    }
-    return this.oklab;
+    const { oklab } = this;
+    for (let at = 0; at < cells * 3; at += 3) setOklab(oklab, at, linear);
+    return oklab;
   }
 
   private coloured(pulls: readonly Pull[], rows: number): [CellMap, Float64Array, Uint32Array] {
@@ -145,30 +144,33 @@ export class Describer {
 function describeCells(map: CellMap, linear: Float64Array, oklab: Float64Array, composed: boolean): Descriptor {
   const out = new Uint8Array(DESCRIPTOR_LENGTH + (composed ? COMPOSITION_LENGTH : 0));
   const lights = fieldMeans(map, LIGHT, linear, 3);
-  const step = (value: number): number => Math.max(0, Math.min(255, Math.round(value * STEPS)));
   if (composed) out.set(composition(map, oklab).map(step), DESCRIPTOR_LENGTH);
   const scale = Math.sqrt(1 / COLOURS) * CHROMA_WEIGHT;
   const [perColumn, perRow] = [LIGHT.columns / COLOUR.columns, LIGHT.rows / COLOUR.rows];
   for (let area = 0; area < COLOURS; area++) {
-    const mean = [0, 0, 0];
+    mean.fill(0);
     const [column, row] = [area % COLOUR.columns, Math.floor(area / COLOUR.columns)];
     for (let y = 0; y < perRow; y++) {
       for (let x = 0; x < perColumn; x++) {
         const at = ((row * perRow + y) * LIGHT.columns + column * perColumn + x) * 3;
-        for (let i = 0; i < 3; i++) mean[i] = num(mean, i) + f64(lights, at + i) / (perColumn * perRow);
+        for (let i = 0; i < 3; i++) mean[i] = f64(mean, i) + f64(lights, at + i) / (perColumn * perRow);
       }
     }
-    const [, a, b] = oklabFromLinearSrgb(num(mean, 0), num(mean, 1), num(mean, 2));
-    out[area * 2] = step(a * scale + 128 / STEPS);
-    out[area * 2 + 1] = step(b * scale + 128 / STEPS);
+    setOklab(mean, 0, mean);
+    out[area * 2] = step(f64(mean, 1) * scale + 128 / STEPS);
+    out[area * 2 + 1] = step(f64(mean, 2) * scale + 128 / STEPS);
   }
   const kinds = kindAreas(map, oklab);
   for (let kind = 0; kind < KINDS; kind++) out[COLOURS * 2 + kind] = step(Math.sqrt(f64(kinds, kind)) * AREA_WEIGHT);
   for (let area = 0; area < LIGHTS; area++) {
-    const [l] = oklabFromLinearSrgb(f64(lights, area * 3), f64(lights, area * 3 + 1), f64(lights, area * 3 + 2));
-    out[LIGHTS_FROM + area] = step(l / Math.sqrt(LIGHTS));
+    setOklab(lights, area * 3, lights);
+    out[LIGHTS_FROM + area] = step(f64(lights, area * 3) / Math.sqrt(LIGHTS));
   }
   return out;
+}
+
+function step(value: number): number {
+  return Math.max(0, Math.min(255, Math.round(value * STEPS)));
 }
 
 /** Share of the sheet in each kind of colour; a colour between kinds counts to its neighbours. */
@@ -185,7 +187,9 @@ function kindAreas(map: CellMap, oklab: Float64Array): Float64Array {
     const a = Math.min(AB_MIDDLES.length - 2, Math.floor(aAt));
     const b = Math.min(AB_MIDDLES.length - 2, Math.floor(bAt));
     for (let corner = 0; corner < 8; corner++) {
-      const [dl, da, db] = [corner & 1, (corner >> 1) & 1, corner >> 2];
+      const dl = corner & 1;
+      const da = (corner >> 1) & 1;
+      const db = corner >> 2;
       const part = (dl ? lAt - l : 1 - (lAt - l)) * (da ? aAt - a : 1 - (aAt - a)) * (db ? bAt - b : 1 - (bAt - b));
       if (part > 0) {
         const kind = ((l + dl) * AB_MIDDLES.length + a + da) * AB_MIDDLES.length + b + db;

@@ -14,19 +14,19 @@ const END_MM = 0.1;
 export function imageName(map: CellMap, packed: Uint32Array): string {
   let a = 0x9e3779b9;
   let b = 0x3c6ef372;
-  const add = (value: number): void => {
-    a = Math.imul(a ^ value, 0x85ebca6b);
-    a ^= a >>> 15;
-    b = Math.imul(b ^ value, 0xc2b2ae35);
-    b ^= b >>> 13;
-  };
   for (let row = 0; row < map.rows; row++) {
     const end = u32(map.rowStart, row + 1);
     for (let run = u32(map.rowStart, row); run < end; run++) {
       const colour = u32(packed, u32(map.runCell, run));
       if (run + 1 < end && u32(packed, u32(map.runCell, run + 1)) === colour) continue;
-      add(colour);
-      add(Math.round(f64(map.runEndMm, run) / END_MM));
+      const at = Math.round(f64(map.runEndMm, run) / END_MM);
+      // Written out: lanes that a closure writes to are put on the heap with every value.
+      a = Math.imul(a ^ colour, 0x85ebca6b);
+      b = Math.imul(b ^ colour, 0xc2b2ae35);
+      a = Math.imul(a ^ (a >>> 15) ^ at, 0x85ebca6b);
+      b = Math.imul(b ^ (b >>> 13) ^ at, 0xc2b2ae35);
+      a ^= a >>> 15;
+      b ^= b >>> 13;
     }
   }
   return [a, b].map((lane) => (lane >>> 0).toString(16).padStart(8, '0')).join('');

@@ -14,6 +14,7 @@ export function inkArcs(
 ): [number, number][] {
   const { neverOver = [], inkFirst, inkLast } = settings;
   const arcs: [number, number][] = [];
+  if (neverOver.length === 0 && inkFirst === undefined && inkLast === undefined && veil < 0) return arcs;
   pulls.forEach((low, a) => {
     pulls.forEach((high, b) => {
       if (a === b || a === veil) return;

@@ -1,4 +1,4 @@
-import { entryAt, f64, num } from '../../base/at.ts';
+import { entryAt, f64, i32, num } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
 import type { ExploreSettings } from '../types.ts';
 import { arrange, type Constraints } from './arrange.ts';
@@ -37,7 +37,7 @@ export function orderRange({ orderFrom, orderTo }: Pick<ExploreSettings, 'orderF
  */
 export function turnedShare(pairs: readonly (readonly [number, number])[], order: readonly number[], ranks: readonly number[]): number {
   if (pairs.length === 0) return 0;
-  return turnedBy(pairs, Float64Array.from(placesOf(order)), Float64Array.from(ranks)) / pairs.length;
+  return turnedBy(ends(pairs), Float64Array.from(placesOf(order)), Float64Array.from(ranks)) / pairs.length;
 }
 
 /**
@@ -91,6 +91,7 @@ interface Way {
 /** The order on a way at which a share of pairs is turned. */
 function strayed(pairs: readonly (readonly [number, number])[], { legs, ranks, target }: Way): number[] {
   const wanted = Math.round(target * pairs.length);
+  const flat = ends(pairs);
   const ways = legs.map((places) => Float64Array.from(places));
   const base = Float64Array.from(ranks);
   const under = new Float64Array(ranks.length);
@@ -100,12 +101,12 @@ function strayed(pairs: readonly (readonly [number, number])[], { legs, ranks, t
   for (let i = 0; i < HALVINGS; i++) {
     const middle = (low + high) / 2;
     scoresAt(ways, middle, under);
-    if (turnedBy(pairs, under, base) < wanted) low = middle;
+    if (turnedBy(flat, under, base) < wanted) low = middle;
     else high = middle;
   }
   scoresAt(ways, low, under);
   scoresAt(ways, high, over);
-  const missed = (scores: Float64Array): number => Math.abs(turnedBy(pairs, scores, base) - wanted);
+  const missed = (scores: Float64Array): number => Math.abs(turnedBy(flat, scores, base) - wanted);
   const scores = missed(under) <= missed(over) ? under : over;
   return Array.from(ranks.keys()).sort((a, b) => f64(scores, a) - f64(scores, b) || num(ranks, a) - num(ranks, b));
 }
@@ -121,9 +122,21 @@ function scoresAt(ways: readonly Float64Array[], at: number, out: Float64Array):
   for (let pull = 0; pull < out.length; pull++) out[pull] = f64(from, pull) + (at - leg) * (f64(to, pull) - f64(from, pull));
 }
 
-function turnedBy(pairs: readonly (readonly [number, number])[], scores: Float64Array, ranks: Float64Array): number {
+/** Both ends of each pair in one list: pairs taken apart in a loop leave much behind them, and this is asked for every draw. */
+function ends(pairs: readonly (readonly [number, number])[]): Int32Array {
+  const flat = new Int32Array(pairs.length * 2);
+  pairs.forEach((pair, i) => {
+    flat[2 * i] = pair[0];
+    flat[2 * i + 1] = pair[1];
+  });
+  return flat;
+}
+
+function turnedBy(pairs: Int32Array, scores: Float64Array, ranks: Float64Array): number {
   let turned = 0;
-  for (const [a, b] of pairs) {
+  for (let i = 0; i < pairs.length; i += 2) {
+    const a = i32(pairs, i);
+    const b = i32(pairs, i + 1);
     const now = f64(scores, a) - f64(scores, b) || f64(ranks, a) - f64(ranks, b);
     if (now > 0 !== f64(ranks, a) - f64(ranks, b) > 0) turned++;
   }
