@@ -17,7 +17,7 @@ interface Hung {
 }
 
 async function hung(page: Page): Promise<Hung[]> {
-  return page.locator('wall-view').evaluate((view) => (view as unknown as { variants: Hung[] }).variants);
+  return page.locator('wall-view').evaluate((view) => (view as unknown as { variants: Hung[] }).variants.map(({ pulls }) => ({ pulls })));
 }
 
 async function done(page: Page): Promise<void> {

@@ -6,6 +6,7 @@ import type { SeenPrint } from '../../engine/explore/search/explorer.ts';
 import type { ExploreSettings, OrderCount, Variant } from '../../engine/explore/types.ts';
 import type { VeilOptions, VeilResult } from '../../engine/explore/veil/veil-types.ts';
 import type { Pin } from '../../engine/recipe/prints/pinned-prints.ts';
+import type { PackedPrints } from '../../engine/stack/packed-pulls.ts';
 import type { SmallPicture } from '../../engine/stack/small-picture.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Picture, SheetRequest } from './picture-api.ts';
@@ -74,6 +75,12 @@ export interface WallBatch {
   asked: number;
 }
 
+/** A batch as it crosses: the pulls of all its prints lie in few lists. */
+export interface SentBatch extends Omit<WallBatch, 'tiles'> {
+  tiles: (Omit<WallTile, 'variant'> & { variant: Omit<Variant, 'pulls'> })[];
+  pulls: PackedPrints;
+}
+
 export interface WallEnd {
   found: number;
   asked: number;
@@ -105,7 +112,7 @@ export interface VeilProgress {
 
 /** The search for prints, and what is asked of its settings. */
 export interface WallApi {
-  wall(request: Keyed<Job<WallRequest>>, onBatch: (batch: WallBatch) => void): Promise<WallEnd>;
+  wall(request: Keyed<Job<WallRequest>>, onBatch: (batch: SentBatch) => void | Promise<void>): Promise<WallEnd>;
   pinTiles(request: Keyed<PinRequest>): WallBatch;
   /** Checks of what may change and what must hold; empty when the wall can be made. */
   checkExplore(request: Keyed<ExploreRequest>): Problem[];

@@ -36,11 +36,22 @@ import type {
 } from '../api/picture-api.ts';
 import type { AdviceProgress, AdviceRequest, FitRequest, PlanRequest } from '../api/plan-api.ts';
 import type { ForStudio, Keyed } from '../api/request.ts';
-import type { ExploreRequest, PinRequest, VeilFind, VeilProgress, VeilRequest, WallBatch, WallEnd, WallRequest } from '../api/wall-api.ts';
+import type {
+  ExploreRequest,
+  PinRequest,
+  VeilFind,
+  VeilProgress,
+  VeilRequest,
+  SentBatch,
+  WallBatch,
+  WallEnd,
+  WallRequest,
+} from '../api/wall-api.ts';
 import { runAtDesk } from './desk-job.ts';
 import { Desk } from './desk.ts';
 import type { JobControl } from './job-control.ts';
 import { KnownStudios } from './known-studios.ts';
+import { PackedVariant } from './packed-variant.ts';
 import { type Api as ApiOf, seat } from './seat.ts';
 import { SharedNames } from './shared-names.ts';
 
@@ -129,9 +140,9 @@ export class EngineClient {
   wall(request: ForStudio<WallRequest>, { signal, onProgress }: JobControl<WallBatch>): Promise<WallEnd> {
     const cores = navigator.hardwareConcurrency;
     const names = new SharedNames();
-    const take = (batch: WallBatch): void => {
-      for (const { variant } of batch.tiles) names.share(variant.pulls);
-      onProgress?.(batch);
+    const take = (batch: SentBatch): void => {
+      names.shareAll(batch.pulls.names);
+      onProgress?.(unpacked(batch));
     };
     return this.run({ signal, onProgress: take }, (seat, job, onBatch) => seat.api.wall({ cores, ...keyed(seat, request), job }, onBatch));
   }
@@ -206,4 +217,8 @@ export class EngineClient {
 
 function keyed<Request>({ studios }: Seat, { studio, ...rest }: ForStudio<Request>): Keyed<Request> {
   return { ...rest, studio: studios.key(studio) } as Keyed<Request>;
+}
+
+function unpacked({ tiles, pulls, ...batch }: SentBatch): WallBatch {
+  return { ...batch, tiles: tiles.map((tile, i) => ({ ...tile, variant: new PackedVariant(tile.variant, pulls, i) })) };
 }

@@ -14,6 +14,13 @@ export class SharedNames {
     return name;
   }
 
+  /** @param names nobody else has the list yet */
+  shareAll(names: string[]): void {
+    names.forEach((name, i) => {
+      names[i] = this.shared(name);
+    });
+  }
+
   /** @param pulls nobody else has them yet */
   share(pulls: readonly Pull[]): void {
     for (const pull of pulls) {

@@ -1,7 +1,7 @@
 import * as Comlink from 'comlink';
+import { buffersOf } from '../api/sent-batch.ts';
 import type { PinRequest, WallBatch } from '../api/wall-api.ts';
 import type { StudioPictures } from './pictures.ts';
-import { buffersOf } from './wall-job.ts';
 import { WallPainter } from './wall-painter.ts';
 
 /** Draws pinned prints so that they can hang on a wall that was found without them. */

@@ -1,4 +1,3 @@
-import * as Comlink from 'comlink';
 import { defined, entryAt } from '../../engine/base/at.ts';
 import type { createDerivedExplorer } from '../../engine/explore/derived/derived-explorer.ts';
 import { descriptorText } from '../../engine/explore/look/descriptor.ts';
@@ -70,7 +69,7 @@ class Batches {
   private send(): void {
     const { batch } = this;
     if (batch.tiles.length === 0) return;
-    this.taken = this.onBatch(Comlink.transfer(batch, buffersOf(batch)));
+    this.taken = this.onBatch(batch);
     this.batch = this.empty();
     this.sentAt = performance.now();
   }
@@ -80,11 +79,6 @@ class Batches {
     this.send();
     await this.taken;
   }
-}
-
-/** What goes over to the page without being copied. */
-export function buffersOf({ maps, tiles }: WallBatch): ArrayBuffer[] {
-  return [...maps.map((map) => map.cells.buffer), ...tiles.flatMap((tile) => [tile.colours.buffer, tile.small.words.buffer])];
 }
 
 /** A search for the prints of a wall, and their painting, here or by helpers. */

@@ -17,7 +17,11 @@ describe('smallPicture', () => {
   });
 
   it('should leave no field empty where columns do not divide evenly', () => {
-    const { words, columns, rows } = smallPicture({ columns: 189, rows: 255, cells: new Uint16Array(189 * 255) }, Uint32Array.of(0xffabcdef), 4);
+    const { words, columns, rows } = smallPicture(
+      { columns: 189, rows: 255, cells: new Uint16Array(189 * 255) },
+      Uint32Array.of(0xffabcdef),
+      4,
+    );
     expect(words).toEqual(new Uint32Array(columns * rows).fill(0xffabcdef));
   });
 });

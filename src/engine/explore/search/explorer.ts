@@ -1,5 +1,6 @@
 import { defined, entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
+import { PullSlots } from '../../stack/pull-slots.ts';
 import type { Pull } from '../../stack/types.ts';
 import { say } from '../../words/en/explore/search.ts';
 import { Describer, descriptorOfText, type Descriptor, type Look } from '../look/descriptor.ts';
@@ -86,6 +87,13 @@ export function createExplorer(
 /** A candidate's first draw, where it was drawn elsewhere: null when it came to nothing, undefined when it was not drawn. */
 type DrawnFirst = (candidate: number) => FirstDraw | null | undefined;
 
+/** What is kept of a candidate that waits. */
+interface Kept {
+  key: string;
+  strays: number | undefined;
+  slot: number;
+}
+
 class WallSearch implements WallExplorer {
   found = 0;
   reason = '';
@@ -97,7 +105,9 @@ class WallSearch implements WallExplorer {
   private readonly finder: Finder;
   private readonly list: ReturnType<Finder['list']>;
   private readonly describer: Describer;
-  private readonly pool = new Spread<Variant>();
+  private readonly pool = new Spread<Kept>();
+  /** The pulls of those in the pool. */
+  private readonly slots = new PullSlots();
   /** Where those that were found lie in the pool. */
   private readonly places: number[] = [];
   private readonly seen = new Set<string>();
@@ -137,11 +147,17 @@ class WallSearch implements WallExplorer {
         this.reason = exhaustedReason(this.found, this.asked, this.someSeen, this.list !== null);
         break;
       }
-      fresh.push({ ...taken.item, id: `${this.seed}:${this.found}`, index: this.found });
+      fresh.push(this.hung(taken.item));
       this.places.push(this.pool.last);
       this.found++;
     }
     return fresh;
+  }
+
+  private hung({ key, strays, slot }: Kept): Variant {
+    const { seed, found } = this;
+    const variant: Variant = { id: `${seed}:${found}`, seed, index: found, pulls: this.slots.take(slot), key };
+    return strays === undefined ? variant : { ...variant, strays };
   }
 
   lookOf(index: number): Descriptor | null {
@@ -184,7 +200,9 @@ class WallSearch implements WallExplorer {
     const at = look ?? this.describer.look(variant.pulls);
     // Ten thousand prints are twenty megabytes of pulls, and hardly any is asked for again.
     if (!this.describer.isNew(variant.pulls, at, () => this.pullsOf(candidates, { attempt, listed }))) return;
-    this.pool.offer(variant, at.at);
+    const { key, strays } = variant;
+    const gone = this.pool.offer({ key, strays, slot: this.slots.keep(variant.pulls) }, at.at);
+    if (gone !== null) this.slots.drop(gone.slot);
     this.candidates++;
     this.attempt = 0;
   }

@@ -8,7 +8,6 @@ const MOST_WAITING = 512;
 /** A candidate with the square of its distance to the nearest taken. */
 interface Waiting<T> {
   item: T;
-  at: Descriptor;
   turned: Turned;
   square: number;
 }
@@ -44,20 +43,22 @@ export class Spread<T> {
 
   /** Keeps what comes away from this point, as if it were taken already. */
   avoid(at: Descriptor): void {
-    this.taken.add(turned(at));
+    this.avoidTurned(turned(at));
+  }
+
+  private avoidTurned(at: Turned): void {
+    this.taken.add(at);
     for (const each of this.waiting) each.square = this.taken.toLast(each.turned, each.square);
   }
 
-  /** Puts a candidate among those that may be taken. */
-  offer(item: T, at: Descriptor): void {
+  /** Puts a candidate among those that may be taken. @returns the one that went for it, if there were too many */
+  offer(item: T, at: Descriptor): T | null {
     const own = turned(at);
-    const offered = { item, at, turned: own, square: this.taken.nearest(own) };
-    this.waiting.push(offered);
-    if (this.waiting.length > this.most) {
-      let nearest = this.waiting.length - 1;
-      for (let i = nearest - 1; i >= 0; i--) if (entryAt(this.waiting, i).square < entryAt(this.waiting, nearest).square) nearest = i;
-      this.waiting.splice(nearest, 1);
-    }
+    this.waiting.push({ item, turned: own, square: this.taken.nearest(own) });
+    if (this.waiting.length <= this.most) return null;
+    let nearest = this.waiting.length - 1;
+    for (let i = nearest - 1; i >= 0; i--) if (entryAt(this.waiting, i).square < entryAt(this.waiting, nearest).square) nearest = i;
+    return entryAt(this.waiting.splice(nearest, 1), 0).item;
   }
 
   /**
@@ -68,9 +69,9 @@ export class Spread<T> {
     let farthest = this.farthest(wanted);
     if (farthest < 0) farthest = this.farthest(() => true);
     if (farthest < 0) return null;
-    const { item, at } = entryAt(this.waiting.splice(farthest, 1), 0);
-    this.avoid(at);
-    return { item, at };
+    const { item, turned: at } = entryAt(this.waiting.splice(farthest, 1), 0);
+    this.avoidTurned(at);
+    return { item, at: this.takenAt(this.last) };
   }
 
   private farthest(wanted: (item: T) => boolean): number {
