@@ -29,16 +29,17 @@ export interface ScreensToMake {
 export interface Effort {
   /** Groups times branches that are looked at. */
   branches: number;
-  /** Looks at prints of the climb. */
+  /** Looks of the climb at prints, for each group. */
   climb: number;
   /** Rounds of the bound by links. */
   rounds: number;
 }
 
 /** Some seconds on a slow machine. */
-const WHOLE: Effort = { branches: 60_000, climb: 60_000_000, rounds: 8 };
+const WHOLE: Effort = { branches: 60_000, climb: 60_000, rounds: 8 };
 const LEAST_BRANCHES = 8;
 const MOST_BRANCHES = 3000;
+const MOST_LOOKS = 60_000_000;
 /** Of the climb, so much comes before the branches: a good choice early saves most of them. */
 const FIRST_CLIMB = 1 / 30;
 /** Of so many screens all sets are gone through sooner than branches are. */
@@ -108,7 +109,7 @@ class Search {
   }
 
   private climb(share: number): void {
-    this.offer(new Climb(this.sets).from(this.made, this.effort.climb * share).made);
+    this.offer(new Climb(this.sets).from(this.made, Math.min(MOST_LOOKS, this.effort.climb * this.sets.groups.length) * share).made);
   }
 
   private promises(bound: number): boolean {
