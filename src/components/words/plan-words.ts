@@ -73,14 +73,14 @@ export function freeSwapWords(plan: PressPlan): string {
   return saved.length > 0 ? say.freeSwapsSaveAt(listed(saved)) : may;
 }
 
-/** When the last bed is washed up, and how much sooner any order could be; '' for an order kept from before that was worked out. */
+/** When the last bed is washed up, before when no order could be, and why; '' for an order kept from before that was worked out. */
 export function endWords(plan: PressPlan): string {
-  const { ends, endsAtLeast } = plan as Partial<PressPlan>;
+  const { ends, endsAtLeast, endsAtLeastBy } = plan as Partial<PressPlan>;
   if (ends === undefined || endsAtLeast === undefined || endsAtLeast === null) return '';
   const at = say.itEndsOnDay(ends.day, wallClock(plan, ends.minute));
   if (endsAtLeast.day === ends.day && endsAtLeast.minute >= ends.minute) return say.noOrderOfThese(at);
   const least = `${wallClock(plan, endsAtLeast.minute)} ${endsAtLeast.day === ends.day ? say.thatDay : say.onDay(endsAtLeast.day)}`;
-  return say.noOrderOfThesePulls(at, least);
+  return say.noOrderOfThesePulls(at, least, endsAtLeastBy === undefined ? '' : say.endReasons[endsAtLeastBy]);
 }
 
 /** 'Takes 2 days, and a rack for 12 sheets.'; of what is left of a visit the day on which it is done. */

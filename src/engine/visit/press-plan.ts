@@ -1,8 +1,8 @@
 import { num } from '../base/at.ts';
 import { changesOnBeds } from '../pullorder/timeline/beds.ts';
 import { DAY_MINUTES } from '../pullorder/timeline/day-clock.ts';
-import { earliestEnd } from '../pullorder/timeline/earliest-end.ts';
-import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
+import { earliestEnd, type EndReason } from '../pullorder/timeline/earliest-end.ts';
+import type { TimelineInput, TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { PullPlan, SetUp } from '../pullorder/types.ts';
 import { type InkNeed, type StockNeed, visitInks, visitStocks } from './ink-needs.ts';
 import { paperProblems } from './problem/paper-problems.ts';
@@ -19,6 +19,8 @@ export interface OrderFigures {
   registerMoves: number;
   /** When all is washed up. */
   ends: Moment;
+  /** Set-ups that take longer than a day; absent = none. */
+  overruns?: number;
 }
 
 /** A pull order as the Press shows and prints it. */
@@ -43,6 +45,8 @@ export interface PressPlan extends VisitTimes {
   bound: { setUps: number; mounts: number };
   /** No order of these pulls is washed up sooner; null while unknown or when a set-up runs past its day, absent in orders kept from before. */
   endsAtLeast?: Moment | null;
+  /** What keeps it from ending sooner; absent where that is not known. */
+  endsAtLeastBy?: EndReason;
   /** Overlapping pairs that may change places, over all recipes. */
   freeSwaps: number;
   /** How many set-ups and mounts no order can do without if no pair may change places, beyond what this one has; null while unknown. */
@@ -99,9 +103,14 @@ export function describe(order: Ordered, bound: Bound, { visit, press, start }: 
     stocks: visitStocks(visit, inks),
     ...changesOnBeds(order.setUps, beds, start?.onPress),
     bound: { setUps: bound.setUps, mounts: leastMounts(bound, { visit, press, start }) },
-    endsAtLeast: order.beds !== undefined && !late ? momentOf(earliestEnd(input, bound.mounts)) : null,
+    ...(order.beds !== undefined && !late ? leastEnd(input, bound.mounts) : { endsAtLeast: null }),
     freeSwaps: visit.freeSwaps.reduce((sum, count) => sum + count, 0),
   };
+}
+
+function leastEnd(input: TimelineInput, mounts: number): Pick<PressPlan, 'endsAtLeast' | 'endsAtLeastBy'> {
+  const { minute, by } = earliestEnd(input, mounts);
+  return { endsAtLeast: momentOf(minute), endsAtLeastBy: by };
 }
 
 /** On one bed what the planner proves; on several each frame may stay where it is. */
@@ -112,19 +121,21 @@ function leastMounts(bound: Bound, { visit, press, start }: Planned): number {
 }
 
 /** What of a plan is compared with another. */
-export function figuresOf({ cards, mounts, inkChanges, registerMoves, ends }: Described): OrderFigures {
-  return { setUps: cards.length, mounts, inkChanges, registerMoves, ends };
+export function figuresOf({ cards, mounts, inkChanges, registerMoves, ends, problems }: Described): OrderFigures {
+  const overruns = problems.filter(({ code }) => code === 'visit.long-set-up').length;
+  return { setUps: cards.length, mounts, inkChanges, registerMoves, ends, ...(overruns === 0 ? {} : { overruns }) };
 }
 
 /**
  * Compares two orders of one visit: by mounts, then ink changes, then changes of offset, then the end.
- * On several beds mounts hardly tell how long a visit takes, so there the end comes first.
+ * On several beds mounts hardly tell how long a visit takes, so there the end comes first, and before it that
+ * every set-up ends within its day.
  * @returns below 0 when the first is better
  */
 export function compareOrders(one: OrderFigures, other: OrderFigures, beds: number): number {
-  const costOf = ({ mounts, inkChanges, registerMoves, ends }: OrderFigures): number[] => {
+  const costOf = ({ mounts, inkChanges, registerMoves, ends, overruns = 0 }: OrderFigures): number[] => {
     const end = ends.day * DAY_MINUTES + ends.minute;
-    return beds > 1 ? [end, mounts, inkChanges, registerMoves] : [mounts, inkChanges, registerMoves, end];
+    return beds > 1 ? [overruns, end, mounts, inkChanges, registerMoves] : [mounts, inkChanges, registerMoves, end];
   };
   const b = costOf(other);
   for (const [i, value] of costOf(one).entries()) if (value !== b[i]) return value - num(b, i);

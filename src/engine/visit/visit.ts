@@ -1,6 +1,6 @@
 import { num } from '../base/at.ts';
+import { type Arrangement, arrangeSetUps } from '../pullorder/beds/arrange.ts';
 import { createPlanner, UNITS_PER_MS } from '../pullorder/planner.ts';
-import { type Arrangement, arrangeSetUps } from '../pullorder/timeline/beds.ts';
 import { earliestEnd } from '../pullorder/timeline/earliest-end.ts';
 import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { PlanPull, PlanProblem, PullPlan } from '../pullorder/types.ts';
@@ -40,11 +40,12 @@ export interface PlanVisitOptions {
   memory?: PairMemory | undefined;
 }
 
-/** Shares of all work that go to the order and to what free swaps are worth; the rest puts it on the beds. */
-const SEARCH_SHARE = 0.65;
-const RIGID_SHARE = 0.15;
-/** Arrangements tried between two steps. */
-const TRIED_A_STEP = 20;
+/** Work on an order, on what free swaps are worth and on putting it on the beds, by the work that is allowed for an order. */
+const ONE_BED = { search: 1, rigid: 0.25, beds: 0.25 };
+/** On several beds the order of one is no more than a beginning. */
+const MORE_BEDS = { search: 0.3, rigid: 0, beds: 1.2 };
+/** Reports of the search over beds between two steps. */
+const REPORTS_A_STEP = 4;
 /** Steps are short, so that a worker can be stopped between two of them. */
 const STEP_UNITS = 20 * UNITS_PER_MS;
 
@@ -64,6 +65,8 @@ class Offer {
   private readonly heldPlan: Described | null;
   /** Bounds that were found for the same visit before. */
   private readonly known: PullPlan['bound'];
+  /** The order that was given last, and what it was made into: most steps find nothing better. */
+  private last: { order: Ordered; made: Described } | null = null;
 
   constructor(planned: Planned, atHand: OrderAtHand | null, known: PullPlan['bound']) {
     this.planned = planned;
@@ -75,12 +78,18 @@ class Offer {
 
   /** An order, or the one at hand unless that is worse. */
   of(order: Ordered, bound: PullPlan['bound']): Described {
+    if (this.last?.order !== order) this.last = { order, made: this.made(order, bound) };
+    return this.last.made;
+  }
+
+  private made(order: Ordered, bound: PullPlan['bound']): Described {
     const made = describe(order, bound, this.planned);
     const sure = { setUps: Math.max(made.bound.setUps, this.known.setUps), mounts: Math.max(made.bound.mounts, this.known.mounts) };
     if (this.held === null || this.heldPlan === null) return { ...made, bound: sure };
     const before = figuresOf(this.heldPlan);
     if (compareOrders(figuresOf(made), before, this.beds) < 0) return { ...made, bound: sure, before };
-    return { ...this.heldPlan, bound: sure, endsAtLeast: made.endsAtLeast ?? null, before, kept: true };
+    const { endsAtLeast = null, endsAtLeastBy } = made;
+    return { ...this.heldPlan, bound: sure, endsAtLeast, ...(endsAtLeastBy === undefined ? {} : { endsAtLeastBy }), before, kept: true };
   }
 }
 
@@ -88,8 +97,8 @@ class Offer {
  * Plans a visit in steps, best order first found, then better ones. The plan depends on the input
  * and the work alone, so every machine makes the same. Where there is an order at hand, the search
  * begins with it, and what is given is never worse.
- * @param budgetMs work allowed for the order itself, ms of a common machine; a quarter of it goes to
- *   what free swaps are worth, and a quarter to putting it on the beds
+ * @param budgetMs work allowed for the order itself, ms of a common machine; half as much goes to what free
+ *   swaps are worth and to putting it on the beds. On several beds most of all goes to the latter
  * @yields the best order so far, after each step
  * @throws EngineError as `visitProblem` and the planner do
  */
@@ -105,30 +114,35 @@ export function* planVisit(
   const offer = new Offer(planned, atHand, longer > 0 && earlier !== undefined ? earlier.bound : { setUps: 0, mounts: 0 });
   const seed = longer > 0 ? `${input.seed} longer ${longer}` : input.seed;
   const going = { savedSetUps: null, savedMounts: null, done: false };
+  const beds = wholeFigures(press).beds;
+  const work = beds > 1 ? MORE_BEDS : ONE_BED;
+  const all = work.search + work.rigid + work.beds;
   let best: PullPlan | null = null;
-  for (const { found, share } of searched(visit.problem, budgetMs, seed, atHand?.setUps)) {
+  for (const { found, share } of searched(visit.problem, work.search * budgetMs, seed, atHand?.setUps)) {
     best = found;
-    yield { ...offer.of(best, best.bound), ...going, worked: SEARCH_SHARE * share };
+    yield { ...offer.of(best, best.bound), ...going, worked: (work.search / all) * share };
   }
   if (best === null) return;
   let rigid: PullPlan | null = null;
-  if (visit.freeSwaps.some((count) => count > 0)) {
-    for (const { found, share } of searched(visit.withoutFreeSwaps, budgetMs / 4, seed)) {
+  if (work.rigid > 0 && visit.freeSwaps.some((count) => count > 0)) {
+    for (const { found, share } of searched(visit.withoutFreeSwaps, work.rigid * budgetMs, seed)) {
       rigid = found;
-      yield { ...offer.of(best, best.bound), ...going, worked: SEARCH_SHARE + RIGID_SHARE * share };
+      yield { ...offer.of(best, best.bound), ...going, worked: (work.search + work.rigid * share) / all };
     }
     // An order that obeys more is also an order of the freer problem.
     if (rigid !== null && better(rigid, best)) best = { ...rigid, bound: best.bound };
   }
-  const arranging = { seed, budgetMs: budgetMs / 4, bound: best.bound };
+  const arranging = { seed, budgetMs: work.beds * budgetMs, bound: best.bound, from: (work.search + work.rigid) / all };
   let plan = offer.of(yield* arrange(best, planned, offer, arranging), best.bound);
-  if (plan.kept === true && offer.held !== null) plan = offer.of(yield* arrange(offer.held, planned, offer, arranging), best.bound);
+  // On several beds the order at hand is among those that were begun with.
+  if (beds === 1 && plan.kept === true && offer.held !== null)
+    plan = offer.of(yield* arrange(offer.held, planned, offer, arranging), best.bound);
   yield {
     ...plan,
     // Only what is proven: two searches that ended early say nothing of what free swaps are worth.
     savedSetUps: Math.max(0, (rigid?.bound.setUps ?? 0) - plan.cards.length),
     // On several beds a frame stays, and what the planner counts on one says little.
-    savedMounts: wholeFigures(press).beds > 1 ? 0 : Math.max(0, (rigid?.bound.mounts ?? 0) - plan.mounts),
+    savedMounts: beds > 1 ? 0 : Math.max(0, (rigid?.bound.mounts ?? 0) - plan.mounts),
     worked: 1,
     done: true,
   };
@@ -150,19 +164,20 @@ function* searched(
   }
 }
 
-/** Puts an order on the beds, in steps. */
+/** Puts an order on the beds, in steps. @param from the share of all work that is done before */
 function* arrange(
   order: Ordered,
   planned: Planned,
   offer: Offer,
-  { bound, ...options }: { seed: string; budgetMs: number; bound: PullPlan['bound'] },
+  { bound, from, ...options }: { seed: string; budgetMs: number; bound: PullPlan['bound']; from: number },
 ): Generator<PressPlan, Arrangement> {
   const input = timelineInput(planned.visit, planned.press, planned.start);
-  const steps = arrangeSetUps(input, order.setUps, { ...options, beds: order.beds, enough: earliestEnd(input, bound.mounts) });
-  const waiting = { ...offer.of(order, bound), savedSetUps: null, savedMounts: null, done: false, worked: SEARCH_SHARE + RIGID_SHARE };
-  for (let tried = 1; ; tried++) {
+  const enough = earliestEnd(input, bound.mounts).minute;
+  const steps = arrangeSetUps(input, order.setUps, { ...options, beds: order.beds, enough, other: offer.held });
+  const waiting = { ...offer.of(order, bound), savedSetUps: null, savedMounts: null, done: false };
+  for (let reports = 1; ; reports++) {
     const next = steps.next();
     if (next.done === true) return next.value;
-    if (tried % TRIED_A_STEP === 0) yield waiting;
+    if (reports % REPORTS_A_STEP === 0) yield { ...waiting, worked: from + (1 - from) * next.value };
   }
 }

@@ -113,6 +113,7 @@ const planSchema = z.object({
   registerMoves: count,
   bound: z.object({ setUps: count, mounts: count }),
   endsAtLeast: moment.nullable().exactOptional(),
+  endsAtLeastBy: z.enum(['work', 'frame', 'sheet', 'drying']).exactOptional(),
   freeSwaps: count,
   savedSetUps: count.nullable(),
   savedMounts: count.nullable(),

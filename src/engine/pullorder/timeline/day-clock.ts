@@ -22,29 +22,28 @@ export function dayClock({ hoursPerDay, lunch }: Pick<VisitDays, 'hoursPerDay' |
   const work = hoursPerDay * 60;
   const held = lunch !== undefined && lunch.minutes > 0 && lunch.fromMinute > 0 && lunch.fromMinute < work;
   const length = held ? lunch.minutes : 0;
-  const lunchOf = (at: number): [number, number] => {
-    if (!held) return [Infinity, Infinity];
-    const from = Math.floor(at / DAY_MINUTES) * DAY_MINUTES + lunch.fromMinute;
-    return [from, from + length];
-  };
+  const begins = held ? lunch.fromMinute : Infinity;
+  /** Numbers alone and no pairs of them: a search for an order asks millions of times. */
+  const lunchFrom = (at: number): number => Math.floor(at / DAY_MINUTES) * DAY_MINUTES + begins;
   const afterLunch = (at: number): number => {
-    const [from, to] = lunchOf(at);
-    return at >= from && at < to ? to : at;
+    const from = lunchFrom(at);
+    return at >= from && at < from + length ? from + length : at;
   };
   return {
     afterLunch,
     workEnd(at, minutes) {
       const start = afterLunch(at);
-      return start + minutes + (start < lunchOf(at)[0] && start + minutes > lunchOf(at)[0] ? length : 0);
+      const from = lunchFrom(start);
+      return start + minutes + (start < from && start + minutes > from ? length : 0);
     },
     pieceStart(at, minutes) {
       const start = afterLunch(at);
-      const [from, to] = lunchOf(at);
-      return start < from && start + minutes > from + 1e-9 ? to : start;
+      const from = lunchFrom(start);
+      return start < from && start + minutes > from + 1e-9 ? from + length : start;
     },
     lunchBetween(from, to) {
-      const [start, end] = lunchOf(from);
-      return Math.max(0, Math.min(to, end) - Math.max(from, start));
+      const lunchAt = lunchFrom(from);
+      return Math.max(0, Math.min(to, lunchAt + length) - Math.max(from, lunchAt));
     },
     closes: (day) => day * DAY_MINUTES + work + length,
   };

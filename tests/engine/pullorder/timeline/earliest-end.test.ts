@@ -64,6 +64,7 @@ function tinyVisit(random: Random): TimelineInput {
       screen: `S${random.int(screens)}`,
       ink: `I${random.int(inks)}`,
       offset: random.pick(['', '', '1']),
+      strokes: random.pick([1, 1, 3]),
     }));
     return {
       pulls,
@@ -83,6 +84,8 @@ function tinyVisit(random: Random): TimelineInput {
       washUpMinutes: random.int(16),
       registerMinutes: random.int(8),
       mixMinutes: random.int(8),
+      strokeMinutes: random.int(3),
+      testPulls: random.pick([0, 0, 1]),
     },
     dryMinutesByInk: { I0: random.int(60), I1: random.int(300), I2: 0 },
     visit: {
@@ -100,7 +103,7 @@ describe('earliestEnd', () => {
   it('should be the end itself where nothing can be saved', () => {
     // By hand: mix 4, mount 10, five pulls, wash 12.
     const input = inputOf(loose(5, { screen: 'a', ink: 'x' }), { hoursPerDay: 8 });
-    expect(earliestEnd(input, 1)).toBe(31);
+    expect(earliestEnd(input, 1).minute).toBe(31);
     expect(soonestEnd(input, false)).toBe(31);
   });
 
@@ -116,7 +119,7 @@ describe('earliestEnd', () => {
     ];
     const input = { ...inputOf(sheets, { hoursPerDay: 4 }), dryMinutesByInk: { x: 300 } };
     // By hand: dry at 315, past the day's 240; next morning mount 10, pull 1, wash 12.
-    expect(earliestEnd(input, 2)).toBe(1440 + 23);
+    expect(earliestEnd(input, 2).minute).toBe(1440 + 23);
     expect(soonestEnd(input, false)).toBe(1440 + 23);
   });
 
@@ -124,14 +127,14 @@ describe('earliestEnd', () => {
     const sheets = [...loose(38, { screen: 'a', ink: 'x' }), ...loose(30, { screen: 'a', ink: 'y' })];
     const input = inputOf(sheets, { hoursPerDay: 1 }, { mixed: ['x', 'y'] });
     // By hand: the first day mount 10, 38 pulls, wash 12; the second mount 10, 30 pulls, wash 12.
-    expect(earliestEnd(input, 1)).toBe(1440 + 52);
+    expect(earliestEnd(input, 1).minute).toBe(1440 + 52);
     expect(soonestEnd(input, false)).toBe(1440 + 52);
   });
 
   it('should not count a mount for what is left of a day that is too short for one', () => {
     const input = inputOf(loose(1, { screen: 'a', ink: 'x' }), { hoursPerDay: 1 }, { minute: 50, mixed: ['x'] });
     // By hand: next morning mount 10, pull 1, wash 12.
-    expect(earliestEnd(input, 1)).toBe(1440 + 23);
+    expect(earliestEnd(input, 1).minute).toBe(1440 + 23);
     expect(soonestEnd(input, false)).toBe(1440 + 23);
   });
 
@@ -155,7 +158,7 @@ describe('earliestEnd', () => {
       { mixed: ['x'] },
     );
     // By hand, three times: mount 10, pull 1, wash 12.
-    expect(earliestEnd(input, 3)).toBe(69);
+    expect(earliestEnd(input, 3).minute).toBe(69);
     expect(soonestEnd(input, false)).toBe(69);
   });
 
@@ -165,7 +168,7 @@ describe('earliestEnd', () => {
       const input = tinyVisit(randomFrom(`tiny ${i}`));
       const pulls = input.problem.sheets.reduce((n, sheet) => n + sheet.pulls.length, 0);
       const end = soonestEnd(input, pulls <= 3);
-      const bound = earliestEnd(input, bruteForce(input.problem).mounts);
+      const bound = earliestEnd(input, bruteForce(input.problem).mounts).minute;
       expect(bound, `case ${i}: ${JSON.stringify(input)}`).toBeLessThanOrEqual(end + 1e-6);
       if (bound > end - 1e-6) reached++;
     }
@@ -183,7 +186,7 @@ describe('earliestEnd', () => {
       const plan = planPulls(input.problem, { budgetMs: 2, seed: i });
       const { timeline, problems } = timelineOf(input)(plan.setUps);
       if (problems.some(({ code }) => code === 'visit.long-set-up')) continue;
-      expect(earliestEnd(input, plan.bound.mounts)).toBeLessThanOrEqual(endOf(timeline) + 1e-6);
+      expect(earliestEnd(input, plan.bound.mounts).minute).toBeLessThanOrEqual(endOf(timeline) + 1e-6);
       looked++;
     }
     expect(looked).toBeGreaterThan(30);

@@ -72,7 +72,14 @@ export const say: typeof english = {
   noOrderOfThese: (at) => `${at}: keine Reihenfolge dieser Druckgänge endet früher.`,
   thatDay: 'an diesem Tag',
   onDay: (day) => `an Tag ${day}`,
-  noOrderOfThesePulls: (at, least) => `${at}; keine Reihenfolge dieser Druckgänge kann vor ${least} enden.`,
+  noOrderOfThesePulls: (at, least, why) =>
+    `${at}; keine Reihenfolge dieser Druckgänge kann vor ${least} enden${why === '' ? '' : `, denn ${why}`}.`,
+  endReasons: {
+    work: 'so lange gibt es Arbeit für alle Tische',
+    frame: 'so lange wird ein Sieb gebraucht',
+    sheet: 'die Farbschichten eines Bogens müssen übereinander trocknen',
+    drying: 'zwischen einem Sieb und dem nächsten muss Farbe trocknen',
+  },
   takesDays: (daysNeeded) => `Braucht ${counted(daysNeeded, { one: 'Tag', other: 'Tage' })}`,
   doneOnDay: (daysNeeded) => `Fertig an Tag ${daysNeeded}`,
   andRackForWet: (takes, racksNeeded) =>

@@ -72,7 +72,14 @@ export const say = speak('phrases/plan', {
   noOrderOfThese: (at: string) => `${at}: no order of these pulls ends sooner.`,
   thatDay: 'that day',
   onDay: (day: number) => `on day ${day}`,
-  noOrderOfThesePulls: (at: string, least: string) => `${at}; no order of these pulls can end before ${least}.`,
+  noOrderOfThesePulls: (at: string, least: string, why: string) =>
+    `${at}; no order of these pulls can end before ${least}${why === '' ? '' : `, as ${why}`}.`,
+  endReasons: {
+    work: 'there is work for all beds until then',
+    frame: 'one screen is in use until then',
+    sheet: 'the films of one sheet must dry one over another',
+    drying: 'films must dry between one screen and the next',
+  },
   takesDays: (daysNeeded: number) => `Takes ${counted(daysNeeded, { one: 'day', other: 'days' })}`,
   doneOnDay: (daysNeeded: number) => `Done on day ${daysNeeded}`,
   andRackForWet: (takes: string, racksNeeded: number) =>

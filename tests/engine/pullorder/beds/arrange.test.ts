@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../../src/engine/base/random.ts';
+import { arrangeSetUps, type Arrangement } from '../../../../src/engine/pullorder/beds/arrange.ts';
 import { planPulls } from '../../../../src/engine/pullorder/planner.ts';
-import { arrangeSetUps, type Arrangement, changesOnBeds, endOf } from '../../../../src/engine/pullorder/timeline/beds.ts';
+import { changesOnBeds, endOf } from '../../../../src/engine/pullorder/timeline/beds.ts';
 import { compareCosts } from '../../../../src/engine/pullorder/timeline/dispatch.ts';
 import type { TimelineInput } from '../../../../src/engine/pullorder/timeline/start-state.ts';
 import { timelineOf } from '../../../../src/engine/pullorder/timeline/timeline.ts';
 import type { PlanSheet, SetUp } from '../../../../src/engine/pullorder/types.ts';
+import facts from '../../../published/pullorder/job-shop.json';
+import { soonestOnBeds } from './brute-beds.ts';
 
 const times = { pullsPerHour: 60, mountMinutes: 10, washUpMinutes: 12, registerMinutes: 5, mixMinutes: 4 };
 
@@ -33,58 +36,78 @@ function inputOf(seed: string, beds: number, count: number, pulls: number, scree
   };
 }
 
-function arrange(input: TimelineInput, setUps: SetUp[], enough = 0): Arrangement {
-  const search = arrangeSetUps(input, setUps, { seed: 's', enough, budgetMs: 1000 });
+/** Pulls that are not printed once, by a set-up of their kind, after all that must lie under them. */
+function orderFaults({ problem }: TimelineInput, setUps: readonly SetUp[]): string[] {
+  return problem.sheets.flatMap(({ pulls, overlaps }, s) => {
+    const at = pulls.map((pull, p) => {
+      const all = setUps.flatMap((each, i) => (each.pulls.some(([a, b]) => a === s && b === p) ? [i] : []));
+      const [one] = all;
+      const { screen, ink, offset } = setUps[one!]!;
+      return all.length === 1 && screen === pull.screen && ink === pull.ink && offset === (pull.offset ?? '') ? one! : NaN;
+    });
+    return [
+      ...at.flatMap((i, p) => (Number.isNaN(i) ? [`${s} ${p}`] : [])),
+      ...overlaps.filter(([a, b]) => !(at[a]! < at[b]!)).map(String),
+    ];
+  });
+}
+
+function arrange(input: TimelineInput, setUps: SetUp[], enough = 0, budgetMs = 40): Arrangement {
+  const search = arrangeSetUps(input, setUps, { seed: 's', enough, budgetMs });
   for (let next = search.next(); ; next = search.next()) if (next.done) return next.value;
 }
 
-/** Every order that keeps touching films in the order of the plan, on every choice of beds, by plain recursion. */
-function bestOfAll(input: TimelineInput, setUps: readonly SetUp[], beds: number): number {
-  const lay = timelineOf(input);
-  const rankOf = (s: number, p: number): number => setUps.findIndex((setUp) => setUp.pulls.some(([a, b]) => a === s && b === p));
-  const waits = setUps.map(() => new Set<number>());
-  input.problem.sheets.forEach((sheet, s) => {
-    for (const [a, b] of sheet.overlaps) {
-      const [first, second] = [rankOf(s, a), rankOf(s, b)].sort((x, y) => x - y);
-      if (first !== second) waits[second!]!.add(first!);
-    }
+function smallVisit(seed: string): TimelineInput {
+  const random = randomFrom(`small ${seed}`);
+  const [sheets, pulls, screens] = [2 + random.int(2), 2 + random.int(2), 2 + random.int(3)];
+  const touching: [number, number][][] = [];
+  const made = sheetsOf(seed, sheets, pulls, screens).map((sheet): PlanSheet => {
+    touching.push(sheet.overlaps.map(([a, b]) => [a, b]));
+    // Some of what touches may change places; the same pull twice may not be printed wet in wet.
+    const alike = ([a, b]: readonly [number, number]): boolean => JSON.stringify(sheet.pulls[a]) === JSON.stringify(sheet.pulls[b]);
+    return { ...sheet, overlaps: sheet.overlaps.filter((pair) => alike(pair) || random.chance(3, 4)) };
   });
-  let best = Infinity;
-  const go = (order: number[], at: number[]): void => {
-    if (order.length === setUps.length) {
-      best = Math.min(
-        best,
-        endOf(
-          lay(
-            order.map((i) => setUps[i]!),
-            at,
-          ).timeline,
-        ),
-      );
-      return;
-    }
-    for (let i = 0; i < setUps.length; i++) {
-      if (order.includes(i) || [...waits[i]!].some((other) => !order.includes(other))) continue;
-      for (let bed = 0; bed < beds; bed++) go([...order, i], [...at, bed]);
-    }
+  return {
+    problem: { sheets: made },
+    touching,
+    times: { ...times, pullsPerHour: 30 },
+    dryMinutesByInk: { x: random.int(60), y: 20 + random.int(100), z: 5 },
+    visit: { days: 1, hoursPerDay: 24, beds: 2 },
   };
-  go([], []);
-  return best;
 }
 
 describe('arrangeSetUps', () => {
-  it('should find the soonest end of all on small visits with two beds', () => {
-    let tried = 0;
-    for (let i = 0; i < 12; i++) {
-      const input = inputOf(`small ${i}`, 2, 2, 3, 3);
-      const { setUps } = planPulls(input.problem, { budgetMs: 3, seed: i });
-      if (setUps.length > 5) continue;
-      const { setUps: order, beds } = arrange(input, setUps);
-      const end = endOf(timelineOf(input)(order, beds).timeline);
-      expect(Math.round(end * 10)).toBe(Math.round(bestOfAll(input, setUps, 2) * 10));
-      tried++;
+  it('should find the soonest end over every grouping, order and bed of small visits', () => {
+    let apart = 0;
+    for (let i = 0; i < 15; i++) {
+      const input = smallVisit(`${i}`);
+      const { setUps } = planPulls(input.problem, { budgetMs: 1, seed: i });
+      const found = arrange(input, setUps, 0, 30);
+      const end = endOf(timelineOf(input)(found.setUps, found.beds).timeline);
+      expect(Math.round(end * 10), `visit ${i}`).toBe(Math.round(soonestOnBeds(input) * 10));
+      expect(orderFaults(input, found.setUps), `visit ${i}`).toEqual([]);
+      if (found.setUps.length > setUps.length) apart++;
     }
-    expect(tried).toBeGreaterThan(6);
+    // Where every set-up stays whole, sheets are never printed apart to end sooner.
+    expect(apart).toBeGreaterThan(0);
+  });
+
+  it('should lay a job shop out in its shortest time, machines as screens and jobs as sheets', () => {
+    // Fisher and Thompson's 6 × 6, as tests/published/pullorder/job-shop.json has it: shortest 55.
+    const sheets = facts.jobs.map((job): PlanSheet => ({
+      pulls: job.map(([machine, minutes]) => ({ screen: `${machine}`, ink: 'x', strokes: minutes! })),
+      overlaps: job.slice(1).map((_, step) => [step, step + 1]),
+    }));
+    const input: TimelineInput = {
+      problem: { sheets },
+      times: { pullsPerHour: 60, strokeMinutes: 1, mountMinutes: 0, washUpMinutes: 0, registerMinutes: 0, mixMinutes: 0 },
+      dryMinutesByInk: { x: 0 },
+      visit: { days: 1, hoursPerDay: 24, beds: 6 },
+    };
+    const { setUps } = planPulls(input.problem, { budgetMs: 5, seed: 1 });
+    const found = arrange(input, setUps, facts.shortest, 1000);
+    expect(endOf(timelineOf(input)(found.setUps, found.beds).timeline)).toBe(facts.shortest);
+    expect(orderFaults(input, found.setUps)).toEqual([]);
   });
 
   it('should never end later than taking the plan as it is, and keep what touches in order', () => {
@@ -97,13 +120,7 @@ describe('arrangeSetUps', () => {
       const end = endOf(timelineOf(input)(found.setUps, found.beds).timeline);
       expect(end).toBeLessThanOrEqual(plain + 0.1);
       if (end < plain - 1) sooner++;
-      const texts = (list: readonly SetUp[]): string[] => list.map((setUp) => JSON.stringify(setUp)).sort();
-      expect(texts(found.setUps)).toEqual(texts(setUps));
-      const rank = (list: readonly SetUp[], s: number, p: number): number =>
-        list.findIndex((u) => u.pulls.some(([a, b]) => a === s && b === p));
-      input.problem.sheets.forEach((sheet, s) => {
-        for (const [a, b] of sheet.overlaps) expect(rank(found.setUps, s, a)).toBeLessThan(rank(found.setUps, s, b));
-      });
+      expect(orderFaults(input, found.setUps)).toEqual([]);
     }
     expect(sooner).toBeGreaterThan(1);
   });
@@ -132,7 +149,7 @@ describe('arrangeSetUps', () => {
     let next = search.next();
     for (; !next.done; next = search.next()) steps++;
     expect(steps).toBeLessThan(10);
-    expect(next.value.setUps).toHaveLength(setUps.length);
+    expect(orderFaults(input, next.value.setUps)).toEqual([]);
   });
 
   it('should give the same arrangement again', () => {
