@@ -19,9 +19,11 @@ export const SHOWN_SLACK = 1e-4;
  * Allocates nothing for a colour that lies inside.
  */
 export function mapIntoSrgb(rgb: Float64Array, at = 0): boolean {
-  const [r, g, b] = [f64(rgb, at), f64(rgb, at + 1), f64(rgb, at + 2)];
+  const r = f64(rgb, at);
+  const g = f64(rgb, at + 1);
+  const b = f64(rgb, at + 2);
   if (inSrgbGamut(r, g, b)) {
-    put(rgb, at, r, { g, b });
+    put(rgb, at, rgb, at);
     return false;
   }
   const slot = slotOf(r, g, b);
@@ -29,7 +31,7 @@ export function mapIntoSrgb(rgb: Float64Array, at = 0): boolean {
     const mapped = toLinear(intoRgb({ mode: 'lrgb', r, g, b }));
     known.set([r, g, b, mapped.r, mapped.g, mapped.b], slot);
   }
-  put(rgb, at, f64(known, slot + 3), { g: f64(known, slot + 4), b: f64(known, slot + 5) });
+  put(rgb, at, known, slot + 3);
   return !inSrgbGamut(r, g, b, SHOWN_SLACK);
 }
 
@@ -52,10 +54,8 @@ function slotOf(r: number, g: number, b: number): number {
   return (hash & (KEPT - 1)) * 6;
 }
 
-function put(rgb: Float64Array, at: number, r: number, { g, b }: { g: number; b: number }): void {
-  rgb[at] = clip(r);
-  rgb[at + 1] = clip(g);
-  rgb[at + 2] = clip(b);
+function put(rgb: Float64Array, at: number, from: Float64Array, first: number): void {
+  for (let i = 0; i < 3; i++) rgb[at + i] = clip(f64(from, first + i));
 }
 
 function clip(value: number): number {

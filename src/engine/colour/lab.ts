@@ -1,4 +1,4 @@
-import { num } from '../base/at.ts';
+import { f64, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { roundTo } from '../base/units.ts';
 import { say } from '../words/en/colour/colour.ts';
@@ -59,6 +59,20 @@ export function labFromXyzD50(x: number, y: number, z: number): Lab {
   const fy = labCurve(y / WHITE_D50[1]);
   const fz = labCurve(z / WHITE_D50[2]);
   return [116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz)];
+}
+
+/**
+ * The same of many colours, in lists: nothing is made for each.
+ * @param out receives L, a and b from `at` on
+ * @param xyz holds X, Y and Z from `at` on
+ */
+export function setLab(out: Float64Array, at: number, xyz: Float64Array): void {
+  const fx = labCurve(f64(xyz, at) / WHITE_D50[0]);
+  const fy = labCurve(f64(xyz, at + 1) / WHITE_D50[1]);
+  const fz = labCurve(f64(xyz, at + 2) / WHITE_D50[2]);
+  out[at] = 116 * fy - 16;
+  out[at + 1] = 500 * (fx - fy);
+  out[at + 2] = 200 * (fy - fz);
 }
 
 /**

@@ -29,7 +29,7 @@ export function graphOf(pulls: number, overlaps: readonly (readonly [number, num
     throw new EngineError('order.overlaps', say.overlapsMustBeList);
   }
   const neighbours: number[][] = Array.from({ length: pulls }, () => []);
-  const seen = new Set<number>();
+  const seen = new Uint8Array(pulls * pulls);
   const edges: [number, number][] = [];
   const known = (end: number): boolean => Number.isInteger(end) && end >= 0 && end < pulls;
   // Every draw of an order makes two graphs, so nothing is made for a pair but what is kept.
@@ -41,8 +41,8 @@ export function graphOf(pulls: number, overlaps: readonly (readonly [number, num
     const a = Math.min(pair[0], pair[1]);
     const b = Math.max(pair[0], pair[1]);
     if (a === b) throw wrongOverlap('order.loop', index, pair, say.pullCannotOverlapItself);
-    if (seen.has(a * pulls + b)) continue;
-    seen.add(a * pulls + b);
+    if (seen[a * pulls + b] === 1) continue;
+    seen[a * pulls + b] = 1;
     edges.push([a, b]);
     entryAt(neighbours, a).push(b);
     entryAt(neighbours, b).push(a);

@@ -20,7 +20,6 @@ export function orderGraph(
 ): Overlap[] {
   const n = films.length;
   const edges: Overlap[] = [];
-  const unders: number[] = [];
   const first = Int32Array.from(films, (film) => films.indexOf(film));
   /** By the first pull of a film, the last pair under which it lies. */
   const listed = new Int32Array(n).fill(-1);
@@ -28,14 +27,15 @@ export function orderGraph(
     for (let b = a + 1; b < n; b++) {
       const areaMm2 = f64(areas, a * n + b);
       if (first[a] === first[b] || !(areaMm2 >= minAreaMm2)) continue;
-      unders.length = 0;
+      const low = num(films, a);
+      const high = num(films, b);
+      let deltaE = deltas.delta(low, high);
       for (let k = 0; k < n; k++) {
         if (k === a || k === b || listed[i32(first, k)] === a * n + b) continue;
         if (!(f64(areas, a * n + k) >= minAreaMm2) || !(f64(areas, b * n + k) >= minAreaMm2)) continue;
         listed[i32(first, k)] = a * n + b;
-        unders.push(num(films, k));
+        deltaE = Math.max(deltaE, deltas.delta(low, high, num(films, k)));
       }
-      const deltaE = deltas.largest(num(films, a), num(films, b), unders);
       if (deltaE >= minDeltaE) edges.push({ a, b, areaMm2, deltaE });
     }
   }

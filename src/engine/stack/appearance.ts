@@ -1,7 +1,7 @@
 import { entryAt, f64, num, u32, u8 } from '../base/at.ts';
 import { encodeSrgb8 } from '../colour/encode.ts';
 import { mapIntoSrgb } from '../colour/gamut.ts';
-import { labFromXyzD50 } from '../colour/lab.ts';
+import { setLab } from '../colour/lab.ts';
 import { LINEAR_SRGB_FROM_BANDS } from '../colour/srgb.ts';
 import { BANDS, WEIGHTS_D50 } from '../colour/weights.ts';
 import { FilmSums } from './films/film-sums.ts';
@@ -134,12 +134,7 @@ export function cellLab(
   out: Float64Array = new Float64Array(map.cells * 3),
 ): Float64Array {
   const sums = films.compute(map, layers, paperReflectance, XYZ_FROM_BANDS);
-  for (let at = 0; at < map.cells * 3; at += 3) {
-    const lab = labFromXyzD50(f64(sums, at), f64(sums, at + 1), f64(sums, at + 2));
-    out[at] = lab[0];
-    out[at + 1] = lab[1];
-    out[at + 2] = lab[2];
-  }
+  for (let at = 0; at < map.cells * 3; at += 3) setLab(out, at, sums);
   return out;
 }
 

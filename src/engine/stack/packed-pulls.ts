@@ -76,17 +76,37 @@ export class NamePlaces {
   };
 }
 
-/** Packs the pulls of prints, in their order. */
-export function packPrints(prints: readonly (readonly Pull[])[]): PackedPrints {
-  const room = roomForPulls(prints.reduce((sum, { length }) => sum + length, 0));
-  const ends = new Uint32Array(prints.length);
-  const places = new NamePlaces();
-  let at = 0;
-  prints.forEach((pulls, print) => {
-    for (const pull of pulls) packPull(room, at++, pull, places.of);
-    ends[print] = at;
-  });
-  return { names: places.names, ...room, ends };
+/** Packs the pulls of prints as they come, over and over in the same room. */
+export class PullPacker {
+  private places = new NamePlaces();
+  private room = roomForPulls(0);
+  private ends: number[] = [];
+  private count = 0;
+
+  add(pulls: readonly Pull[]): void {
+    const { room, count } = this;
+    if ((count + pulls.length) * WORDS > room.words.length) {
+      this.room = roomForPulls((count + pulls.length) * 2);
+      copyPacked(room, this.room, { first: 0, at: 0, count });
+    }
+    for (let i = 0; i < pulls.length; i++) packPull(this.room, this.count++, entryAt(pulls, i), this.places.of);
+    this.ends.push(this.count);
+  }
+
+  /** All that came, in lists of its own; the next begin anew. */
+  take(): PackedPrints {
+    const { words, reals } = this.room;
+    const { places, count, ends } = this;
+    this.places = new NamePlaces();
+    this.ends = [];
+    this.count = 0;
+    return {
+      names: places.names,
+      words: words.slice(0, count * WORDS),
+      reals: reals.slice(0, count * REALS),
+      ends: Uint32Array.from(ends),
+    };
+  }
 }
 
 /** The pulls of a print, by its place among those that were packed; new objects each time. */

@@ -25,7 +25,11 @@ export function smallPicture(
   const rows = Math.max(1, Math.round(map.rows / times));
   const squares = new Uint32Array(colours.length * 3);
   for (let i = 0; i < colours.length; i++) {
-    for (let channel = 0; channel < 3; channel++) squares[i * 3 + channel] = ((u32(colours, i) >> (8 * channel)) & 255) ** 2;
+    const colour = u32(colours, i);
+    for (let channel = 0; channel < 3; channel++) {
+      const code = (colour >> (8 * channel)) & 255;
+      squares[i * 3 + channel] = code * code;
+    }
   }
   /** The first column after each field. */
   const ends = Uint32Array.from({ length: columns }, (_, field) => Math.ceil(((field + 1) * map.columns) / columns));
@@ -52,8 +56,10 @@ export function smallPicture(
   }
   const words = new Uint32Array(columns * rows);
   for (let field = 0; field < words.length; field++) {
-    const code = (channel: number): number => Math.round(Math.sqrt(f64(sums, field * 4 + channel) / f64(sums, field * 4 + 3)));
-    words[field] = (0xff000000 | (code(2) << 16) | (code(1) << 8) | code(0)) >>> 0;
+    const cells = f64(sums, field * 4 + 3);
+    let word = 0xff;
+    for (let channel = 2; channel >= 0; channel--) word = (word << 8) | Math.round(Math.sqrt(f64(sums, field * 4 + channel) / cells));
+    words[field] = word;
   }
   return { columns, rows, words };
 }

@@ -75,10 +75,25 @@ export interface WallBatch {
   asked: number;
 }
 
-/** A batch as it crosses: the pulls of all its prints lie in few lists. */
-export interface SentBatch extends Omit<WallBatch, 'tiles'> {
-  tiles: (Omit<WallTile, 'variant'> & { variant: Omit<Variant, 'pulls'> })[];
+/** A print as it crosses, with what is not packed with that of others. */
+export interface SentTile extends Pick<WallTile, 'map' | 'measures' | 'look'> {
+  variant: Omit<Variant, 'pulls'>;
+  /** How many of the colours are its own. */
+  cells: number;
+}
+
+/** A batch as it crosses: all that comes in lists lies print by print in few of them. */
+export interface SentBatch extends Pick<WallBatch, 'found' | 'asked'> {
+  /** In the order of their cells; `long` says in which list these are. */
+  maps: (Omit<WallMap, 'cells'> & { long: boolean })[];
+  bytes: Uint8Array<ArrayBuffer>;
+  words: Uint16Array<ArrayBuffer>;
+  tiles: SentTile[];
   pulls: PackedPrints;
+  colours: Uint32Array<ArrayBuffer>;
+  /** Size of each print as it is seen from far. */
+  small: { columns: number; rows: number };
+  smalls: Uint32Array<ArrayBuffer>;
 }
 
 export interface WallEnd {
@@ -113,7 +128,7 @@ export interface VeilProgress {
 /** The search for prints, and what is asked of its settings. */
 export interface WallApi {
   wall(request: Keyed<Job<WallRequest>>, onBatch: (batch: SentBatch) => void | Promise<void>): Promise<WallEnd>;
-  pinTiles(request: Keyed<PinRequest>): WallBatch;
+  pinTiles(request: Keyed<PinRequest>): SentBatch;
   /** Checks of what may change and what must hold; empty when the wall can be made. */
   checkExplore(request: Keyed<ExploreRequest>): Problem[];
   /** What of a stack hardly prints as it is meant; a wall can be made all the same. */

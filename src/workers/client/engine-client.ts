@@ -51,9 +51,9 @@ import { runAtDesk } from './desk-job.ts';
 import { Desk } from './desk.ts';
 import type { JobControl } from './job-control.ts';
 import { KnownStudios } from './known-studios.ts';
-import { PackedVariant } from './packed-variant.ts';
 import { type Api as ApiOf, seat } from './seat.ts';
 import { SharedNames } from './shared-names.ts';
+import { unpackedBatch } from './unpacked-batch.ts';
 
 /** So long without a sign, while something waits, and the worker counts as dead, ms. */
 export const SILENCE_MS = 20_000;
@@ -142,13 +142,13 @@ export class EngineClient {
     const names = new SharedNames();
     const take = (batch: SentBatch): void => {
       names.shareAll(batch.pulls.names);
-      onProgress?.(unpacked(batch));
+      onProgress?.(unpackedBatch(batch));
     };
     return this.run({ signal, onProgress: take }, (seat, job, onBatch) => seat.api.wall({ cores, ...keyed(seat, request), job }, onBatch));
   }
 
-  pinTiles(request: ForStudio<PinRequest>): Promise<WallBatch> {
-    return this.ask(request, (api, keyed) => api.pinTiles(keyed));
+  async pinTiles(request: ForStudio<PinRequest>): Promise<WallBatch> {
+    return unpackedBatch(await this.ask(request, (api, keyed) => api.pinTiles(keyed)));
   }
 
   checkExplore(request: ForStudio<ExploreRequest>): Promise<Problem[]> {
@@ -217,8 +217,4 @@ export class EngineClient {
 
 function keyed<Request>({ studios }: Seat, { studio, ...rest }: ForStudio<Request>): Keyed<Request> {
   return { ...rest, studio: studios.key(studio) } as Keyed<Request>;
-}
-
-function unpacked({ tiles, pulls, ...batch }: SentBatch): WallBatch {
-  return { ...batch, tiles: tiles.map((tile, i) => ({ ...tile, variant: new PackedVariant(tile.variant, pulls, i) })) };
 }

@@ -14,7 +14,6 @@ import type { InkApi } from '../api/ink-api.ts';
 import type { Picture, PictureApi } from '../api/picture-api.ts';
 import type { PlanApi } from '../api/plan-api.ts';
 import type { StudioKey } from '../api/request.ts';
-import { sentBatch } from '../api/sent-batch.ts';
 import { serve } from '../api/serve.ts';
 import type { WallApi } from '../api/wall-api.ts';
 import { wallHelpers } from '../helpers/wall-helper-workers.ts';
@@ -94,7 +93,7 @@ const pictures: PictureApi = {
 
 const walls: WallApi = {
   wall: ({ studio, ...request }, onBatch) =>
-    runWall({ jobs, pictures: of(studio), helpers: wallHelpers(request.cores ?? 1) }, request, (batch) => onBatch(sentBatch(batch))),
+    runWall({ jobs, pictures: of(studio), helpers: wallHelpers(request.cores ?? 1) }, request, onBatch),
   pinTiles: ({ studio, ...request }) => pinTiles(of(studio), request),
   checkExplore: ({ studio, bench, explore }) => checkExplore(explore, of(studio).studio, bench),
   printNotes: ({ studio, bench }) => printNotes(of(studio).studio, bench),

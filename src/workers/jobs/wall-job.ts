@@ -4,8 +4,9 @@ import { descriptorText } from '../../engine/explore/look/descriptor.ts';
 import { createExplorer } from '../../engine/explore/search/explorer.ts';
 import { MOST_SEEN_PRINTS } from '../../engine/explore/search/seen.ts';
 import type { Variant } from '../../engine/explore/types.ts';
+import { BatchPacker } from '../api/batch-packer.ts';
 import type { Job, Keyed } from '../api/request.ts';
-import type { WallBatch, WallEnd, WallRequest } from '../api/wall-api.ts';
+import type { SentBatch, WallEnd, WallRequest } from '../api/wall-api.ts';
 import { type RemoteHelper, WallHelpers } from '../helpers/wall-helpers.ts';
 import type { Jobs } from './jobs.ts';
 import type { StudioPictures } from './pictures.ts';
@@ -23,14 +24,14 @@ const FIRST_PRINTS = 200;
 const MOST_WAITING = 12;
 const WAIT_MS = 2;
 
-type OnBatch = (batch: WallBatch) => void | Promise<void>;
+type OnBatch = (batch: SentBatch) => void | Promise<void>;
 
 /** Hands prints over to the page, some at a time. */
 class Batches {
   private readonly onBatch: OnBatch;
   private readonly asked: number;
   private readonly mapsSent = new Set<string>();
-  private batch: WallBatch;
+  private readonly packer = new BatchPacker();
   private found = 0;
   // The first prints go at once.
   private sentAt = -Infinity;
@@ -39,11 +40,6 @@ class Batches {
   constructor(asked: number, onBatch: OnBatch) {
     this.asked = asked;
     this.onBatch = onBatch;
-    this.batch = this.empty();
-  }
-
-  private empty(): WallBatch {
-    return { maps: [], tiles: [], found: this.found, asked: this.asked };
   }
 
   /** How many prints there are so far. */
@@ -55,10 +51,10 @@ class Batches {
     // Two helpers may have drawn the same map.
     if (fresh !== null && !this.mapsSent.has(fresh.name)) {
       this.mapsSent.add(fresh.name);
-      this.batch.maps.push(fresh);
+      this.packer.addMap(fresh);
     }
-    this.batch.tiles.push({ variant, ...tile, look });
-    this.batch.found = ++this.found;
+    this.packer.add(variant, tile, look);
+    this.found++;
   }
 
   sendWhenDue(): void {
@@ -67,10 +63,8 @@ class Batches {
   }
 
   private send(): void {
-    const { batch } = this;
-    if (batch.tiles.length === 0) return;
-    this.taken = this.onBatch(batch);
-    this.batch = this.empty();
+    if (this.packer.count === 0) return;
+    this.taken = this.onBatch(this.packer.take(this.found, this.asked));
     this.sentAt = performance.now();
   }
 

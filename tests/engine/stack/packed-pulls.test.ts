@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { packPrints, unpackPrint } from '../../../src/engine/stack/packed-pulls.ts';
+import { PullPacker, unpackPrint } from '../../../src/engine/stack/packed-pulls.ts';
 import { PullSlots } from '../../../src/engine/stack/pull-slots.ts';
 import type { Pull } from '../../../src/engine/stack/types.ts';
 import { smallProject } from '../../helpers/small-project.ts';
@@ -19,7 +19,11 @@ const many = Array.from({ length: 40 }, (_, i): Pull => ({
 describe('packed pulls', () => {
   it('should come out as they went in, field by field and in their order', () => {
     const prints = [bench, [], shifted, many];
-    const packed = packPrints(prints);
+    const packer = new PullPacker();
+    for (const pulls of [many, ...prints.toReversed()]) packer.add(pulls);
+    packer.take();
+    for (const pulls of prints) packer.add(pulls);
+    const packed = packer.take();
     expect(prints.map((_, i) => unpackPrint(packed, i))).toEqual(prints);
     // A kept recipe is known by the text of its pulls.
     expect(JSON.stringify(unpackPrint(packed, 0))).toBe(JSON.stringify(bench));

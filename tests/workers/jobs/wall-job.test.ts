@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { ExploreSettings } from '../../../src/engine/explore/types.ts';
 import type { WallBatch, WallRequest } from '../../../src/workers/api/wall-api.ts';
+import { unpackedBatch } from '../../../src/workers/client/unpacked-batch.ts';
 import { helpersFor, type RemoteHelper } from '../../../src/workers/helpers/wall-helpers.ts';
 import { Jobs } from '../../../src/workers/jobs/jobs.ts';
 import { StudioPictures } from '../../../src/workers/jobs/pictures.ts';
@@ -19,11 +20,23 @@ async function wall(helpers: RemoteHelper[], from: Partial<WallRequest> = {}): P
   const end = await runWall(
     { jobs: new Jobs(), pictures: new StudioPictures(drawer), helpers },
     { ...request, ...from, job: 'wall' },
-    (batch) => {
+    (sent) => {
+      const batch = unpackedBatch(sent);
       for (const map of batch.maps) maps.set(map.name, map);
       for (const { variant, map, colours, measures, look, small } of batch.tiles) {
         expect(variant.index).toBe(prints.length);
-        prints.push({ variant, measures, look, small, pixels: Array.from(maps.get(map)!.cells, (cell) => colours[cell]) });
+        const { id, key, strays, lineage, pulls } = variant;
+        prints.push({
+          id,
+          key,
+          strays,
+          lineage,
+          pulls,
+          measures,
+          look,
+          small,
+          pixels: Array.from(maps.get(map)!.cells, (cell) => colours[cell]),
+        });
       }
       expect(batch.found).toBe(prints.length);
     },
