@@ -4,9 +4,12 @@ import type { Pull } from '../../engine/stack/types.ts';
 import type { Picture } from '../api/picture-api.ts';
 import type { OnwardFind, OnwardProgress, OnwardRequest } from '../api/wall-tools-api.ts';
 import type { Jobs } from './jobs.ts';
+import { StudioAtHand, type StudioKnown } from './studio-at-hand.ts';
 
 /** Thousands of steps, of which a bar shows a hundred. */
 const LEAST_PROGRESS = 0.01;
+
+const atHand = new StudioAtHand();
 
 /**
  * Looks for what to pull next, and paints it: what is down once, then only what comes over it.
@@ -19,15 +22,16 @@ export async function runOnward(
   request: OnwardRequest,
   onProgress: (progress: OnwardProgress) => void,
 ): Promise<OnwardFind | null> {
-  const { studio, pulls, asked } = request;
-  const paint = pictureMaker(request);
+  const { pulls, asked } = request;
+  const known = atHand.of(request.studio);
+  const paint = pictureMaker(request, known);
   const find = (result: OnwardResult): OnwardFind => ({
     result,
     now: paint([]),
     pictures: result.found.map((prints) => prints.map(({ more }) => paint(more))),
   });
   let shown = 0;
-  const result = await jobs.find(job, onwardSteps(pulls, studio, asked), ({ share, whole, best }) => {
+  const result = await jobs.find(job, onwardSteps(pulls, known.studio, asked, known.spans), ({ share, whole, best }) => {
     if (!whole && share - shown < LEAST_PROGRESS) return;
     shown = share;
     onProgress(whole ? { share, find: find(best()) } : { share });
@@ -36,14 +40,14 @@ export async function runOnward(
 }
 
 /** Paints prints of one sheet, each once. */
-function pictureMaker({ studio, pulls, heightPx, relative }: OnwardRequest): (more: readonly Pull[]) => Picture {
+function pictureMaker({ pulls, heightPx, relative }: OnwardRequest, { studio, spans }: StudioKnown): (more: readonly Pull[]) => Picture {
   let painter: OnwardPainter | null = null;
   const known = new Map<string, Picture>();
   return (more) => {
     const key = more.map(({ id }) => id).join('+');
     let picture = known.get(key);
     if (picture === undefined) {
-      painter ??= new OnwardPainter(pulls, studio, { heightPx, relative });
+      painter ??= new OnwardPainter(pulls, studio, { heightPx, relative }, spans);
       picture = { widthPx: painter.widthPx, heightPx, pixels: painter.paint(more).pixels };
       known.set(key, picture);
     }

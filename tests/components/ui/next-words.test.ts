@@ -5,7 +5,7 @@ const measures = (edgeContrast: number, change = 4.5) => ({ change, edgeContrast
 
 describe('onwardWords', () => {
   it('should tell how much the contrast of edges changes', () => {
-    expect(onwardWords(measures(0.5, 0), measures(0.43))).toBe('ΔE 4.5 in the mean, 14 % less contrast of edges');
+    expect(onwardWords(measures(0.5, 0), measures(0.43))).toBe('ΔE 4.5 in the mean, 14\u00a0% less contrast of edges');
     expect(onwardWords(measures(0.5, 0), measures(0.501))).toBe('ΔE 4.5 in the mean, contrast of edges as before');
   });
 

@@ -106,11 +106,35 @@ export const whatNextStyle = css`
     flex: none;
     min-height: 56px;
   }
-  @media (max-width: 760px) {
+  @media (max-width: 840px) {
     dialog[open] {
       display: flex;
       flex-direction: column;
     }
+    .ask {
+      flex: none;
+      grid-template-columns: repeat(auto-fit, minmax(160px, 1fr));
+      max-height: max(34dvh, 200px);
+      border-right: 0;
+      border-bottom: 1px solid var(--line);
+    }
+    .ask p {
+      order: 1;
+      grid-column: 1 / -1;
+    }
+    .ask .wide,
+    .ask ps-fold {
+      grid-column: span 2;
+    }
+    .ask ps-fold {
+      order: 2;
+    }
+    .found {
+      flex: 1 0 0;
+      min-height: var(--least);
+    }
+  }
+  @media (max-width: 760px) {
     header {
       padding: var(--space-3) var(--space-6);
     }
@@ -119,21 +143,14 @@ export const whatNextStyle = css`
       font-size: var(--type-label);
     }
     .ask {
-      flex: none;
       grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
-      max-height: max(34dvh, 200px);
       padding: var(--space-5) var(--space-6);
-      border-right: 0;
-      border-bottom: 1px solid var(--line);
     }
-    .ask p,
-    .ask ps-fold,
-    .ask .wide {
+    .ask .wide,
+    .ask ps-fold {
       grid-column: 1 / -1;
     }
     .found {
-      flex: 1 0 0;
-      min-height: var(--least);
       padding: var(--space-5) var(--space-6);
     }
     .cards {

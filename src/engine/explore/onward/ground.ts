@@ -207,12 +207,23 @@ export class Under {
 
 /** Edges that a question is true of, and all others. */
 function parted({ cells, lengthMm }: EdgeLengths, isOf: (a: number, b: number) => boolean): [EdgeLengths, EdgeLengths] {
-  const yes: number[] = [];
-  const no: number[] = [];
-  for (let i = 0; i < lengthMm.length; i++) (isOf(u32(cells, i * 2), u32(cells, i * 2 + 1)) ? yes : no).push(i);
-  const some = (at: readonly number[]): EdgeLengths => ({
-    cells: Uint32Array.from(at.flatMap((i) => [u32(cells, i * 2), u32(cells, i * 2 + 1)])),
-    lengthMm: Float64Array.from(at, (i) => f64(lengthMm, i)),
-  });
-  return [some(yes), some(no)];
+  const all = lengthMm.length;
+  const sides = new Uint8Array(all);
+  let yes = 0;
+  for (let i = 0; i < all; i++) {
+    if (!isOf(u32(cells, i * 2), u32(cells, i * 2 + 1))) continue;
+    sides[i] = 1;
+    yes++;
+  }
+  const some = (side: number, count: number): EdgeLengths => {
+    const out = { cells: new Uint32Array(count * 2), lengthMm: new Float64Array(count) };
+    for (let i = 0, at = 0; i < all; i++) {
+      if (sides[i] !== side) continue;
+      out.cells[at * 2] = u32(cells, i * 2);
+      out.cells[at * 2 + 1] = u32(cells, i * 2 + 1);
+      out.lengthMm[at++] = f64(lengthMm, i);
+    }
+    return out;
+  };
+  return [some(1, yes), some(0, all - yes)];
 }

@@ -16,12 +16,20 @@ export class OnwardPainter {
   private readonly relative: boolean;
   readonly widthPx: number;
 
-  /** @throws what groundOf throws */
-  constructor(pulls: readonly Pull[], studio: Studio, { heightPx, relative }: { heightPx: number; relative: boolean }) {
+  /**
+   * @param spans what is known of the studio's screens already
+   * @throws what groundOf throws
+   */
+  constructor(
+    pulls: readonly Pull[],
+    studio: Studio,
+    { heightPx, relative }: { heightPx: number; relative: boolean },
+    spans = new SpanCache(studio),
+  ) {
     const { widthMm, heightMm } = studio.paper;
     this.studio = studio;
     this.relative = relative;
-    this.spans = new SpanCache(studio);
+    this.spans = spans;
     this.grid = { widthMm, heightMm, rows: heightPx };
     this.widthPx = Math.max(1, Math.round((heightPx * widthMm) / heightMm));
     this.ground = groundOf(pulls, studio, { spans: this.spans, grid: this.grid });

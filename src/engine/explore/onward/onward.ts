@@ -97,14 +97,20 @@ function checkAsked(down: number, { screens, inks, most, by, towards }: OnwardAs
  * What to pull next on a sheet: every screen that is there in every ink, one more pull, two, up to the most;
  * from the second pull on it goes on from the best prints of one less.
  * @param pulls what is down, as it was really pulled, first down first; none for bare paper
+ * @param spans what is known of the studio's screens already
  * @yields how far it is, a few milliseconds apart
  * @throws EngineError 'onward.most', 'onward.full', 'onward.screens', 'onward.inks', 'onward.towards', and
  *   what stackLayers and SpanCache throw
  */
-export function* onwardSteps(pulls: readonly Pull[], studio: Studio, asked: OnwardAsked): Generator<OnwardStep, OnwardResult> {
+export function* onwardSteps(
+  pulls: readonly Pull[],
+  studio: Studio,
+  asked: OnwardAsked,
+  spans = new SpanCache(studio),
+): Generator<OnwardStep, OnwardResult> {
   checkAsked(pulls.length, asked);
   const { most, width = 6 } = asked;
-  const search = new Search(pulls, studio, asked);
+  const search = new Search(pulls, { studio, spans }, asked);
   const each = search.places.reduce((sum, { tries }) => sum + tries.length, 0);
   const total = each * (1 + width * (most - 1));
   let grounds: { ground: Ground; more: Pull[] }[] = [{ ground: search.ground, more: [] }];
@@ -138,11 +144,11 @@ class Search {
   private readonly seen: number[] = [];
   private readonly now: OnwardMeasures;
 
-  constructor(pulls: readonly Pull[], studio: Studio, asked: OnwardAsked) {
+  constructor(pulls: readonly Pull[], { studio, spans }: { studio: Studio; spans: SpanCache }, asked: OnwardAsked) {
     const { widthMm, heightMm } = studio.paper;
     this.studio = studio;
     this.asked = asked;
-    this.spans = new SpanCache(studio);
+    this.spans = spans;
     this.grid = { widthMm, heightMm, rows: asked.rows ?? 256 };
     this.ground = groundOf(pulls, studio, { spans: this.spans, grid: this.grid, towards: asked.towards });
     this.now = this.ground.measures;

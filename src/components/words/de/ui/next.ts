@@ -34,7 +34,7 @@ export const say: typeof english = {
   noEdges: 'keine Kanten',
   itsFirstEdgesDeltaE: (to) => `seine ersten Kanten, ${to} ΔE/mm`,
   contrastOfEdgesAs: 'Kantenkontrast wie zuvor',
-  lessContrastOfEdges: (abs, shareBelowZero) => `${abs} % ${shareBelowZero ? 'weniger' : 'mehr'} Kantenkontrast`,
+  lessContrastOfEdges: (abs, shareBelowZero) => `${abs}\u00a0% ${shareBelowZero ? 'weniger' : 'mehr'} Kantenkontrast`,
   deltaEInMean: (change) => `im Mittel ΔE ${change}`,
   deltaEFromChosenPrint: (distance, distance2) => `ΔE ${distance} vom gewählten Druck, jetzt ${distance2}`,
   andBeyondThatThose: ', und darüber hinaus die, die von den besten weitergehen',

@@ -30,7 +30,7 @@ export const say = speak('ui/next', {
   noEdges: 'no edges',
   itsFirstEdgesDeltaE: (to: string) => `its first edges, ${to} ΔE/mm`,
   contrastOfEdgesAs: 'contrast of edges as before',
-  lessContrastOfEdges: (abs: number, shareBelowZero: boolean) => `${abs} % ${shareBelowZero ? 'less' : 'more'} contrast of edges`,
+  lessContrastOfEdges: (abs: number, shareBelowZero: boolean) => `${abs}\u00a0% ${shareBelowZero ? 'less' : 'more'} contrast of edges`,
   deltaEInMean: (change: string) => `ΔE ${change} in the mean`,
   deltaEFromChosenPrint: (distance: string, distance2: string) => `ΔE ${distance} from the chosen print, where it is ${distance2} now`,
   andBeyondThatThose: ', and beyond that those that go on from the best',
