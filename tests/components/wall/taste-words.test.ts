@@ -22,12 +22,29 @@ describe('learntSentence', () => {
 
   it('should say what is clear, from how many choices, and how many of those held back were foretold', () => {
     const claims: Learnt['claims'] = [
-      { trait: 'light', way: 'more' },
-      { trait: 'mainColour', way: 'more' },
-      { trait: 'overprintColour', way: 'less' },
+      { trait: 'light', way: 'more', chance: 0.001, sure: true },
+      { trait: 'mainColour', way: 'more', chance: 0.01, sure: true },
+      { trait: 'overprintColour', way: 'less', chance: 0.02, sure: true },
     ];
     expect(learntSentence({ ...LITTLE, choices: 31, claims, foretold: { right: 24, of: 31 } }, 31)).toBe(
       'From 31 choices, you choose lighter on the whole, a larger main colour, fewer overprint colours. Of 31 choices held back, 24 were foretold; pairs are asked where that is hardest.',
+    );
+  });
+
+  it('should say what is not sure as a perhaps, with how often chance looks so', () => {
+    const perhaps = { trait: 'inks', way: 'less', chance: 0.071, sure: false } as const;
+    expect(learntSentence({ ...LITTLE, choices: 12, claims: [perhaps] }, 12)).toBe(
+      'From 12 choices, perhaps fewer inks; choices made by chance look as clear in 8 of 100 cases.',
+    );
+    const claims: Learnt['claims'] = [{ trait: 'light', way: 'more', chance: 0.001, sure: true }, perhaps];
+    expect(learntSentence({ ...LITTLE, choices: 31, claims }, 31)).toBe(
+      'From 31 choices, you choose lighter on the whole. Perhaps also fewer inks; choices made by chance look as clear in 8 of 100 cases.',
+    );
+  });
+
+  it('should not call many choices too little where nothing in them is clear', () => {
+    expect(learntSentence({ ...LITTLE, choices: 40 }, 40)).toBe(
+      '40 choices so far, and nothing that they may go by is clearer than chance makes it.',
     );
   });
 
@@ -40,7 +57,7 @@ describe('learntSentence', () => {
   it('should have words for every trait, both ways and between', () => {
     // A trait without words would be called the same in all three.
     const said = (trait: (typeof TRAITS)[number], way: 'more' | 'less' | 'middle') =>
-      learntSentence({ ...LITTLE, claims: [{ trait, way }] }, 4);
+      learntSentence({ ...LITTLE, claims: [{ trait, way, chance: 0.001, sure: true }] }, 4);
     for (const trait of TRAITS) expect(new Set([said(trait, 'more'), said(trait, 'less'), said(trait, 'middle')]).size, trait).toBe(3);
   });
 });

@@ -33,13 +33,32 @@ function claimWords({ trait, way }: Claim): string {
   return way === 'more' ? more : less;
 }
 
+/** From so many choices on it lies with the choices, not with their number, that nothing is clear. */
+const MANY = 20;
+
+function claimsSentences(choices: number, claims: readonly Claim[]): string[] {
+  const sure = claims
+    .filter((claim) => claim.sure)
+    .map(claimWords)
+    .join(', ');
+  const perhaps = claims.find((claim) => !claim.sure);
+  const known = sure === '' ? [] : [say.fromChoicesYouChoose(choices, sure)];
+  if (perhaps !== undefined) {
+    const ofHundred = Math.ceil(100 * perhaps.chance);
+    const words = claimWords(perhaps);
+    return [...known, sure === '' ? say.perhapsYouChoose(choices, words, ofHundred) : say.perhapsAlso(words, ofHundred)];
+  }
+  if (sure !== '') return known;
+  return [choices < MANY ? say.choicesSoFarToo(choices) : say.noClearerThanChance(choices)];
+}
+
 /** What is known of a taste, in a sentence or two that claim no more than is known. */
 export function learntSentence({ choices, claims, foretold, against }: Learnt, taught: number): string {
   if (taught === 0) return say.nothingIsChosenYet;
   if (choices === 0) return say.choicesButOnlyOf(taught);
   const parts = [
     against === null ? '' : say.youChoseOverAnd(against[0], against[1]),
-    claims.length === 0 ? say.choicesSoFarToo(choices) : say.fromChoicesYouChoose(choices, claims.map(claimWords).join(', ')),
+    ...claimsSentences(choices, claims),
     foretold === null ? '' : say.ofChoicesHeldBack(foretold.of, foretold.right),
   ];
   return parts.filter((part) => part !== '').join(' ');

@@ -80,6 +80,8 @@ export interface ChosenPair {
   count: number;
   /** The choice that it is of. */
   of: number;
+  /** Whether the two were compared; else the other was passed by. */
+  direct: boolean;
 }
 
 /**
@@ -92,7 +94,7 @@ export function pairsOf(choices: readonly TasteChoice[]): ChosenPair[] {
   return choices.flatMap((choice, of) => {
     const direct = choice.way === 'compared';
     const over = choice.over.filter(({ key }) => key !== choice.chosen.key && (direct || !chosen.has(key)));
-    return over.map((other) => ({ chosen: choice.chosen, other, count: 2 / (over.length + 1), of }));
+    return over.map((other) => ({ chosen: choice.chosen, other, count: 2 / (over.length + 1), of, direct }));
   });
 }
 

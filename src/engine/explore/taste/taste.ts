@@ -17,6 +17,8 @@ export interface Taste {
   scale: Scale;
   /** What was chosen over what, in traits of that scale. */
   pairs: Pairs;
+  /** The same, as prints. */
+  chosen: readonly ChosenPair[];
   fit: LogisticFit;
 }
 
@@ -67,7 +69,7 @@ export function learnOnScale(choices: readonly TasteChoice[], scale: Scale): Tas
   const pairs = pairsOf(choices);
   if (pairs.length === 0) return null;
   const numbers = numbersOf(pairs, scale);
-  return { scale, pairs: numbers, fit: fitted(numbers) };
+  return { scale, pairs: numbers, chosen: pairs, fit: fitted(numbers) };
 }
 
 /** A print as a taste sees it. */

@@ -1,56 +1,15 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { randomFrom, type Random } from '../../../../src/engine/base/random.ts';
 import { SKETCH_LENGTH } from '../../../../src/engine/explore/look/sketch.ts';
 import { arrangeByTaste } from '../../../../src/engine/explore/taste/arrange-by-taste.ts';
 import type { TasteChoice, TastePrint } from '../../../../src/engine/explore/taste/choices.ts';
-import { claimsOf } from '../../../../src/engine/explore/taste/claims.ts';
 import { tasteOfWall } from '../../../../src/engine/explore/taste/taste-of-wall.ts';
 import { learnTaste, viewOf } from '../../../../src/engine/explore/taste/taste.ts';
-import { sketchText, TRAITS, traitsOf } from '../../../../src/engine/explore/taste/traits.ts';
-import { demoProject } from '../../../../src/engine/project/demo.ts';
-import { wallPrints } from '../../../helpers/wall-prints.ts';
+import { answer, answers, chance, COUNT, known, prints, share, standard, VARYING, worths } from './simulated-choices.ts';
 
-const folder = new URL('../../../../shapes/', import.meta.url);
-const files = readdirSync(folder)
-  .filter((name) => name.endsWith('.svg'))
-  .map((name) => ({ name, text: readFileSync(new URL(name, folder), 'utf8') }));
-const project = demoProject(files);
-/** Screens anywhere on the sheet, in any order and ink: what stands here stays, whatever the first wall of a newcomer is. */
-const CHANGES = {
-  orderFrom: 0,
-  orderTo: 1,
-  leaveOut: 7,
-  bringIn: 4,
-  places: 'anywhere',
-  onSheet: 0.7,
-  turns: 'quarter',
-  repeats: 2,
-} as const;
-const COUNT = 120;
 /** Prints that choices are made among; the rest are held out. */
 const SHOWN = 80;
-const prints = wallPrints({ drawer: project.drawer, bench: project.bench, explore: { ...project.explore, ...CHANGES, count: COUNT } });
-const known = prints.map(({ variant, measures, sketch }, i): TastePrint => ({
-  key: variant.key,
-  name: `no. ${i + 1}`,
-  measures,
-  sketch: sketchText(sketch),
-}));
 
-/** Traits in standard deviations, worked out here from the measures alone. */
-const traits = prints.map(traitsOf);
-const standard = traits.map((row) =>
-  row.map((value, i) => {
-    const column = traits.map((each) => each[i]!);
-    const middle = column.reduce((sum, each) => sum + each, 0) / COUNT;
-    const spread = Math.sqrt(column.reduce((sum, each) => sum + (each - middle) ** 2, 0) / COUNT);
-    return spread < 1e-9 ? 0 : (value - middle) / spread;
-  }),
-);
-const VARYING = TRAITS.flatMap((_, i) => (standard.some((row) => row[i] !== 0) ? [i] : []));
-
-const share = (random: Random): number => (random.int(2 ** 30) + 0.5) / 2 ** 30;
 const normal = (random: Random): number => Math.sqrt(-2 * Math.log(share(random))) * Math.cos(2 * Math.PI * share(random));
 
 /** Tastes that generate choices: how much each print of the wall is worth to one. */
@@ -78,27 +37,6 @@ const TASTES: Record<string, (random: Random) => number[]> = {
     return prints.map(({ sketch }) => weights.reduce((sum, weight, i) => sum + weight * sketch[i]!, 0));
   },
 };
-
-/** Two logits to a standard deviation: the better of two prints is chosen in about four of five cases. */
-function worths(values: readonly number[]): number[] {
-  const middle = values.reduce((sum, value) => sum + value, 0) / values.length;
-  const spread = Math.sqrt(values.reduce((sum, value) => sum + (value - middle) ** 2, 0) / values.length);
-  return values.map((value) => (2 * (value - middle)) / spread);
-}
-
-const chance = (worth: readonly number[], a: number, b: number): number => 1 / (1 + Math.exp(worth[b]! - worth[a]!));
-
-function answer(worth: readonly number[], a: number, b: number, random: Random): TasteChoice {
-  const [chosen, other] = share(random) < chance(worth, a, b) ? [a, b] : [b, a];
-  return { way: 'compared', chosen: known[chosen]!, over: [known[other]!] };
-}
-
-function answers(worth: readonly number[], among: readonly number[], random: Random, count: number): TasteChoice[] {
-  return Array.from({ length: count }, () => {
-    const [a, b] = random.shuffle(among);
-    return answer(worth, a!, b!, random);
-  });
-}
 
 interface HeldOut {
   taste: number;
@@ -176,27 +114,6 @@ describe('a taste learnt from choices', () => {
       );
     }
     expect(sum.asked).toBeGreaterThan(sum.chance);
-  });
-
-  it('should tell of a trait that is chosen by, its way, and seldom of anything where choices are made by chance', () => {
-    const trait = TRAITS.indexOf('edgeContrast');
-    const random = randomFrom('edges');
-    const worth = worths(standard.map((row) => -row[trait]!));
-    const all = prints.map((_, i) => i);
-    const said = claimsOf(learnTaste(answers(worth, all, random, 40), prints)!);
-    expect(said[0]).toEqual({ trait: 'edgeContrast', way: 'less' });
-    let false_ = 0;
-    for (let run = 0; run < 30; run++) {
-      const choices = answers(
-        prints.map(() => 0),
-        all,
-        randomFrom(`chance ${run}`),
-        30,
-      );
-      if (claimsOf(learnTaste(choices, prints)!).length > 0) false_++;
-    }
-    if (process.env['TASTE_FIGURES'] !== undefined) console.log('false claims', false_, 'of 30', said);
-    expect(false_).toBeLessThanOrEqual(6);
   });
 
   it('should be the same whatever order the choices come in, as far as a wall shows it', () => {

@@ -35,6 +35,12 @@ export const say: typeof english = {
     `Gewählt wurde ${against} vor ${against2}, und auch umgekehrt; die zwei Antworten heben sich auf.`,
   choicesSoFarToo: (choices) => `Bisher ${counted(choices, { one: 'Wahl', other: 'Wahlen' })}: zu wenig, um zu sagen, wonach gewählt wird.`,
   fromChoicesYouChoose: (choices, claims) => `Nach ${counted(choices, { one: 'Wahl', other: 'Wahlen' })} wird gewählt: ${claims}.`,
+  perhapsYouChoose: (choices, claim, ofHundred) =>
+    `Nach ${counted(choices, { one: 'Wahl', other: 'Wahlen' })} vielleicht: ${claim}; bei zufälligen Wahlen sieht es in ${ofHundred} von 100 Fällen ebenso deutlich aus.`,
+  perhapsAlso: (claim, ofHundred) =>
+    `Vielleicht auch: ${claim}; bei zufälligen Wahlen sieht es in ${ofHundred} von 100 Fällen ebenso deutlich aus.`,
+  noClearerThanChance: (choices) =>
+    `Bisher ${counted(choices, { one: 'Wahl', other: 'Wahlen' })}, und nichts, wonach gewählt sein könnte, ist deutlicher, als der Zufall es macht.`,
   ofChoicesHeldBack: (theOf, right) =>
     `Von ${theOf} zurückgehaltenen Wahlen wurden ${right} vorausgesagt; gefragt wird, wo das am schwersten ist.`,
   chosenOver: 'gewählt vor',

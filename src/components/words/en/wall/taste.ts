@@ -36,6 +36,12 @@ export const say = speak('wall/taste', {
     `${counted(choices, { one: 'choice', other: 'choices' })} so far: too little to tell what you choose by.`,
   fromChoicesYouChoose: (choices: number, claims: string) =>
     `From ${counted(choices, { one: 'choice', other: 'choices' })}, you choose ${claims}.`,
+  perhapsYouChoose: (choices: number, claim: string, ofHundred: number) =>
+    `From ${counted(choices, { one: 'choice', other: 'choices' })}, perhaps ${claim}; choices made by chance look as clear in ${ofHundred} of 100 cases.`,
+  perhapsAlso: (claim: string, ofHundred: number) =>
+    `Perhaps also ${claim}; choices made by chance look as clear in ${ofHundred} of 100 cases.`,
+  noClearerThanChance: (choices: number) =>
+    `${counted(choices, { one: 'choice', other: 'choices' })} so far, and nothing that they may go by is clearer than chance makes it.`,
   ofChoicesHeldBack: (theOf: number, right: number) =>
     `Of ${theOf} choices held back, ${right} were foretold; pairs are asked where that is hardest.`,
   chosenOver: 'chosen over',
