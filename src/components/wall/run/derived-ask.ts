@@ -4,7 +4,6 @@ import type { DerivedKind, Variant } from '../../../engine/explore/types.ts';
 import { pairName, printName } from '../../../engine/recipe/lineage.ts';
 import { capital } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/run.ts';
-import { UNSURE } from '../taste/taste-words.ts';
 import { lineageOf, type Parent } from './wall-origins.ts';
 
 /** Prints of a wall that are found from others. */
@@ -54,15 +53,15 @@ export function derivedAsk(kind: Exclude<DerivedKind, 'taste'>, prints: readonly
 /**
  * The same of a wall that is found by what one chooses.
  * @param prints those that the wall comes from, best first
+ * @param open how many places are for prints that are unsure, in words; '' for none
  */
-export function tasteAsk(taste: TasteGuide, prints: readonly Variant[]): DerivedAsk {
-  const { towards, unsure } = taste;
+export function tasteAsk(taste: TasteGuide, prints: readonly Variant[], open: string): DerivedAsk {
+  const { towards } = taste;
   const by = towards > 0 ? say.foundByWhatYou : towards < 0 ? say.foundByWhatYouNever : say.asUnlikeEachOther;
-  const open = UNSURE.find(([share]) => share === unsure && share > 0)?.[1];
   return {
     request: { kind: 'taste', parents: prints.map(({ id, pulls }) => ({ id, pulls })), count: PRINTS, taste },
     parents: prints.map(parentOf),
-    sentence: say.printsFromPrintsOf(by, prints.length, open === undefined ? '' : say.isHereBecauseYour(open)),
+    sentence: say.printsFromPrintsOf(by, prints.length, open === '' ? '' : say.isHereBecauseYour(open)),
   };
 }
 

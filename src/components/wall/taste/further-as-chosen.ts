@@ -2,6 +2,7 @@ import { num } from '../../../engine/base/at.ts';
 import { guideOf, type TasteGuide } from '../../../engine/explore/taste/taste-guide.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import { type DerivedAsk, tasteAsk } from '../run/derived-ask.ts';
+import { UNSURE } from './taste-words.ts';
 import { askOf, knownOf, type KnownPrints } from './wall-choices.ts';
 
 /** From so many prints further ones are found: those that would hang first. */
@@ -18,5 +19,6 @@ export async function furtherAsChosen({ variants, facts, sequence }: KnownPrints
   const { order, scale } = await wallTools().taste(askOf(facts, known, { ...by, passed: 0 }));
   const first = (order ?? []).slice(0, MOST_PARENTS);
   const prints = first.flatMap((at) => variants[num(known, at)] ?? []);
-  return tasteAsk({ ...guide, scale: scale ?? guide.scale }, prints);
+  const open = UNSURE.find(([share]) => share === guide.unsure && share > 0)?.[1] ?? '';
+  return tasteAsk({ ...guide, scale: scale ?? guide.scale }, prints, open);
 }

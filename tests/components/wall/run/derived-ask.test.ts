@@ -32,11 +32,11 @@ describe('derivedAsk', () => {
 
   it('should say what prints are found by, and give each those of many that it comes from, in their order', () => {
     const guide = { choices: [], scale: { middle: [], spread: [] }, relative: true, towards: 100, unsure: 20 };
-    const ask = tasteAsk(guide, [print(4), print(1), print(7)]);
+    const ask = tasteAsk(guide, [print(4), print(1), print(7)], 'one in five');
     expect(ask.sentence).toBe(
       'Prints found by what you choose, from 3 prints of the wall; one in five is here because your choices say little of it.',
     );
-    expect(tasteAsk({ ...guide, towards: -10, unsure: 0 }, [print(4)]).sentence).toBe(
+    expect(tasteAsk({ ...guide, towards: -10, unsure: 0 }, [print(4)], '').sentence).toBe(
       'Prints found by what you never choose, from 1 print of the wall.',
     );
     const child = { ...print(0, 'as chosen'), lineage: { kind: 'taste' as const, parents: ['tide-3:7', 'tide-3:4'], seed: 'as chosen' } };
