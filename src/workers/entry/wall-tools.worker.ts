@@ -7,7 +7,7 @@ import type { WallToolsApi } from '../api/wall-tools-api.ts';
 import { differencePicture } from '../jobs/difference-picture.ts';
 import { embedSteps } from '../jobs/embed.ts';
 import { Jobs } from '../jobs/jobs.ts';
-import { runOnward } from '../jobs/onward-job.ts';
+import { runOnward } from '../jobs/onward/onward-job.ts';
 
 const jobs = new Jobs();
 /** Work that asks between two of its own steps whether to go on. */

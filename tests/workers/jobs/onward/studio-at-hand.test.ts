@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { StudioAtHand } from '../../../src/workers/jobs/studio-at-hand.ts';
-import { smallProject } from '../../helpers/small-project.ts';
+import { StudioAtHand } from '../../../../src/workers/jobs/onward/studio-at-hand.ts';
+import { smallProject } from '../../../helpers/small-project.ts';
 
 const { drawer } = smallProject();
 

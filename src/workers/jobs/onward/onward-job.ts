@@ -1,9 +1,9 @@
-import { OnwardPainter } from '../../engine/explore/onward/onward-painter.ts';
-import { onwardSteps, type OnwardResult } from '../../engine/explore/onward/onward.ts';
-import type { Pull } from '../../engine/stack/types.ts';
-import type { Picture } from '../api/picture-api.ts';
-import type { OnwardFind, OnwardProgress, OnwardRequest } from '../api/wall-tools-api.ts';
-import type { Jobs } from './jobs.ts';
+import { OnwardPainter } from '../../../engine/explore/onward/onward-painter.ts';
+import { onwardSteps, type OnwardResult } from '../../../engine/explore/onward/onward.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
+import type { Picture } from '../../api/picture-api.ts';
+import type { OnwardFind, OnwardProgress, OnwardRequest } from '../../api/wall-tools-api.ts';
+import type { Jobs } from '../jobs.ts';
 import { StudioAtHand, type StudioKnown } from './studio-at-hand.ts';
 
 /** Thousands of steps, of which a bar shows a hundred. */

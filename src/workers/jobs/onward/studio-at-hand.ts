@@ -1,5 +1,5 @@
-import { SpanCache } from '../../engine/stack/screen-spans.ts';
-import type { Studio } from '../../engine/studio/studio.ts';
+import { SpanCache } from '../../../engine/stack/screen-spans.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
 
 /** A studio with what is known of its screens. */
 export interface StudioKnown {
