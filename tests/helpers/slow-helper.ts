@@ -1,3 +1,4 @@
+import { receivedDraws, sentDraws } from '../../src/workers/helpers/sent-draws.ts';
 import { WallHelper } from '../../src/workers/helpers/wall-helper.ts';
 import type { RemoteHelper } from '../../src/workers/helpers/wall-helpers.ts';
 import { breathe } from '../../src/workers/jobs/jobs.ts';
@@ -20,7 +21,7 @@ export function slowHelper(delays: readonly number[], broken = false): RemoteHel
   const remote = {
     calls: 0,
     begin: (order: Parameters<WallHelper['begin']>[0]) => later(() => helper.begin(order)),
-    draw: (from: number, count: number) => later(() => helper.draw(from, count)),
+    draw: async (from: number, count: number) => receivedDraws(await later(() => sentDraws(helper.draw(from, count)))),
     paint: (variants: Parameters<WallHelper['paint']>[0]) => later((): DrawnTile[] => helper.paint(variants)),
   };
   return remote;

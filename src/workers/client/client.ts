@@ -6,13 +6,16 @@ import { WallToolsClient } from './wall-tools-client.ts';
 /** The kinds of work that have a worker of their own, so that a long wall never holds up the picture on the Bench; files have file-reader.ts. */
 export type EngineWork = 'picture' | 'wall' | 'plan' | 'lesson';
 
+/** What is asked for now and then has no worker in between. */
+const REST_MS: Partial<Record<EngineWork, number>> = { plan: 20_000, lesson: 20_000 };
+
 const engines = new Map<EngineWork, EngineClient>();
 
 /** The worker for a kind of work; it starts when first asked. */
 export function engineFor(kind: EngineWork): EngineClient {
   let found = engines.get(kind);
   if (found === undefined) {
-    found = new EngineClient();
+    found = new EngineClient(REST_MS[kind]);
     engines.set(kind, found);
   }
   return found;

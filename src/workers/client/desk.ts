@@ -21,6 +21,8 @@ export interface DeskOptions<Remote> {
   silenceMs: number;
   /** What the worker does, for the sentence: 'The part of the app that saves'. */
   what: string;
+  /** After so many ms without work the worker is ended, as each takes 10 to 20 MB; absent = it stays. */
+  restMs?: number | undefined;
 }
 
 /** That a worker was ended, with a sentence for the user. */
@@ -48,6 +50,7 @@ export class Desk<Remote> {
   private readonly waiting = new Set<(error: WorkerEnded) => void>();
   private clock: ReturnType<typeof setInterval> | undefined;
   private silentLooks = 0;
+  private resting: ReturnType<typeof setTimeout> | undefined;
 
   constructor(options: DeskOptions<Remote>) {
     this.options = options;
@@ -87,11 +90,12 @@ export class Desk<Remote> {
     return new Promise((resolve, reject) => {
       const answer = work(remote);
       this.waiting.add(reject);
+      clearTimeout(this.resting);
       this.watch();
       const settle = (done: () => void): void => {
         if (!this.waiting.delete(reject)) return;
         this.silentLooks = 0;
-        if (this.waiting.size === 0) this.unwatch();
+        if (this.waiting.size === 0) this.rest();
         done();
       };
       answer.then(
@@ -109,12 +113,19 @@ export class Desk<Remote> {
     const { seated, waiting } = this;
     if (seated === null) return;
     this.seated = null;
+    clearTimeout(this.resting);
     this.unwatch();
     seated.worker.terminate();
     const error = new WorkerEnded(`${this.options.what} stopped (${reason}); it was started anew, so ask once more.`, elsewhere);
     const rejects = [...waiting];
     waiting.clear();
     for (const reject of rejects) reject(error);
+  }
+
+  private rest(): void {
+    this.unwatch();
+    const { restMs } = this.options;
+    if (restMs !== undefined) this.resting = setTimeout(() => this.end('it had nothing to do'), restMs);
   }
 
   private start(): Seated<Remote> {

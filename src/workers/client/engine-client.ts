@@ -73,17 +73,23 @@ interface Seat {
  * and is asked once more before it throws.
  */
 export class EngineClient {
-  private readonly desk = new Desk<Seat>({
-    start() {
-      const { remote: api, ...seated } = seat<EngineApi>(
-        new Worker(new URL('../entry/engine.worker.ts', import.meta.url), { type: 'module' }),
-      );
-      return { ...seated, remote: { api, studios: new KnownStudios(api) } };
-    },
-    ping: ({ api }) => api.ping(),
-    silenceMs: SILENCE_MS,
-    what: 'The part of the app that works this out',
-  });
+  private readonly desk: Desk<Seat>;
+
+  /** @param restMs after so long without work its worker is ended; absent = it stays */
+  constructor(restMs?: number) {
+    this.desk = new Desk<Seat>({
+      start() {
+        const { remote: api, ...seated } = seat<EngineApi>(
+          new Worker(new URL('../entry/engine.worker.ts', import.meta.url), { type: 'module' }),
+        );
+        return { ...seated, remote: { api, studios: new KnownStudios(api) } };
+      },
+      ping: ({ api }) => api.ping(),
+      silenceMs: SILENCE_MS,
+      what: 'The part of the app that works this out',
+      restMs,
+    });
+  }
 
   view(request: ForStudio<ViewRequest>): Promise<Picture> {
     return this.ask(request, (api, keyed) => api.view(keyed));
@@ -141,7 +147,7 @@ export class EngineClient {
     const cores = navigator.hardwareConcurrency;
     const names = new SharedNames();
     const take = (batch: SentBatch): void => {
-      names.shareAll(batch.pulls.names);
+      names.share(batch.pulls.names);
       onProgress?.(unpackedBatch(batch));
     };
     return this.run({ signal, onProgress: take }, (seat, job, onBatch) => seat.api.wall({ cores, ...keyed(seat, request), job }, onBatch));

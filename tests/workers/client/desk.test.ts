@@ -21,7 +21,7 @@ class FakeWorker extends EventTarget {
   readonly ping = (): Promise<void> => (this.alive ? Promise.resolve() : new Promise(() => {}));
 }
 
-function seat() {
+function seat(restMs?: number) {
   const workers: FakeWorker[] = [];
   const desk = new Desk<FakeWorker>({
     start() {
@@ -32,6 +32,7 @@ function seat() {
     ping: (remote) => remote.ping(),
     silenceMs: SILENCE_MS,
     what: 'The part of the app that saves',
+    restMs,
   });
   return { desk, workers };
 }
@@ -74,6 +75,25 @@ describe('a desk', () => {
     await expect(desk.call(() => Promise.reject(new Error('no such print')))).rejects.toThrow(/^no such print$/);
     expect(workers[0]!.ended).toBe(false);
     expect(vi.getTimerCount()).toBe(0);
+  });
+
+  it('should end a worker that had nothing to do for as long as it is let rest, and start another when asked', async () => {
+    const { desk, workers } = seat(1000);
+    const asked = (at: number): Promise<string> => {
+      const answer = desk.call((worker) => worker.ask());
+      workers[at]!.answers.shift()!('here');
+      return answer;
+    };
+    await asked(0);
+    await vi.advanceTimersByTimeAsync(900);
+    const long = desk.call((worker) => worker.ask());
+    await vi.advanceTimersByTimeAsync(3000);
+    expect(workers[0]!.ended).toBe(false);
+    workers[0]!.answers.shift()!('late');
+    expect(await long).toBe('late');
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(workers[0]!.ended).toBe(true);
+    expect(await asked(1)).toBe('here');
   });
 
   it('should not end a worker for what becomes of the one before it', async () => {
