@@ -1,8 +1,8 @@
 import { f64 } from '../../base/at.ts';
 import { DeltaELanes } from '../../colour/delta-e-lanes.ts';
 import type { CellMap } from '../../stack/types.ts';
-import { edgeLengths } from './lines/edge-lengths.ts';
 import type { EdgeLengths } from './lines/edge-tally.ts';
+import { edgeLengths } from './map-figures.ts';
 
 /** Edges between areas of different colour. */
 export interface EdgeMeasure {

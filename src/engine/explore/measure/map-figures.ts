@@ -1,19 +1,12 @@
 import { f64, u32 } from '../../base/at.ts';
 import type { CellMap } from '../../stack/types.ts';
-import { cellsBySize } from './cells-by-size.ts';
-import { passingEdges } from './lines/edge-lengths.ts';
 import type { EdgeLengths } from './lines/edge-tally.ts';
+import { walkEdges } from './lines/edge-walk.ts';
+import { FigureRoom, type MapFigures } from './lines/figure-room.ts';
 
-/** What all prints of one map share, whatever their orders and inks. */
-export interface MapFigures {
-  edges: EdgeLengths;
-  /** Cells that take some of the sheet, largest first, the lower number first of equals. */
-  bySize: Uint32Array;
-  /** Three a cell: its area ÷ row height, that × the x of its middle, that × the y, all in mm. */
-  moments: Float64Array;
-}
+const room = new FigureRoom();
 
-/** Works them out. Cost O(runs). */
+/** Works out what all prints of one map share. Cost O(runs). */
 export function mapFigures(map: CellMap): MapFigures {
   const { edges, bySize, moments } = passingFigures(map);
   return { edges: { cells: edges.cells.slice(), lengthMm: edges.lengthMm.slice() }, bySize: bySize.slice(), moments: moments.slice() };
@@ -21,26 +14,43 @@ export function mapFigures(map: CellMap): MapFigures {
 
 /** As `mapFigures`, but they only hold until those of any other map are worked out: nothing is allocated for them. */
 export function passingFigures(map: CellMap): MapFigures {
-  return { edges: passingEdges(map), bySize: cellsBySize(map), moments: momentsOf(map) };
+  return room.figures(map) ?? plainFigures(map);
 }
 
-let momentsRoom = new Float64Array(3 * 1024);
+/** As `mapFigures`, by plain code: the same bits. */
+export function plainFigures(map: CellMap): MapFigures {
+  return { edges: walkEdges(map), bySize: cellsBySize(map), moments: momentsOf(map) };
+}
 
-function momentsOf(map: CellMap): Float64Array {
-  const { rows, rowStart, runEndMm, runCell } = map;
-  const rowHeightMm = map.heightMm / rows;
-  if (momentsRoom.length < map.cells * 3) momentsRoom = new Float64Array(map.cells * 6);
-  const moments = momentsRoom.subarray(0, map.cells * 3).fill(0);
-  for (let row = 0; row < rows; row++) {
-    const yMm = (row + 0.5) * rowHeightMm;
-    const end = u32(rowStart, row + 1);
+/**
+ * Lengths of all edges of a map. Between the middles of two rows an edge that goes on
+ * from one to the other between the same two cells counts by its slant; where areas differ from row
+ * to row otherwise, by the stretch that differs. Exact for upright and level edges on row
+ * boundaries; curves are as fine as the rows.
+ * Cost O(runs).
+ */
+export function edgeLengths(map: CellMap): EdgeLengths {
+  return mapFigures(map).edges;
+}
+
+function cellsBySize({ cells, areaMm2 }: CellMap): Uint32Array {
+  const all = Uint32Array.from({ length: cells }, (_, cell) => cell);
+  return all.filter((cell) => f64(areaMm2, cell) > 0).sort((a, b) => f64(areaMm2, b) - f64(areaMm2, a) || a - b);
+}
+
+function momentsOf({ heightMm, rows, cells, rowStart, runEndMm, runCell }: CellMap): Float64Array {
+  const rowMm = heightMm / rows;
+  const moments = new Float64Array(cells * 3);
+  let yMm = rowMm / 2;
+  for (let row = 0, run = 0; row < rows; row++, yMm += rowMm) {
     let fromMm = 0;
-    for (let run = u32(rowStart, row); run < end; run++) {
+    for (const end = u32(rowStart, row + 1); run < end; run++) {
       const toMm = f64(runEndMm, run);
+      const lengthMm = toMm - fromMm;
       const at = u32(runCell, run) * 3;
-      moments[at] = f64(moments, at) + (toMm - fromMm);
-      moments[at + 1] = f64(moments, at + 1) + ((toMm - fromMm) * (fromMm + toMm)) / 2;
-      moments[at + 2] = f64(moments, at + 2) + (toMm - fromMm) * yMm;
+      moments[at] = f64(moments, at) + lengthMm;
+      moments[at + 1] = f64(moments, at + 1) + (lengthMm * (fromMm + toMm)) / 2;
+      moments[at + 2] = f64(moments, at + 2) + lengthMm * yMm;
       fromMm = toMm;
     }
   }

@@ -3,7 +3,8 @@ import type { Lab } from '../../colour/lab.ts';
 import type { CellMap } from '../../stack/types.ts';
 import { type ColourArea, colourAreas } from './colour-areas.ts';
 import { edgeMeasure } from './edges.ts';
-import { type MapFigures, mapFigures } from './map-figures.ts';
+import type { MapFigures } from './lines/figure-room.ts';
+import { mapFigures } from './map-figures.ts';
 import { overprintColourArea } from './overprint-colours.ts';
 
 /** What a print is like, exact from its cells. */

@@ -5,10 +5,24 @@ import type { Pull } from '../../stack/types.ts';
  * offset and turn, with a number of strokes, as the pull order counts them.
  */
 export function setUps(pulls: readonly Pull[]): number {
-  const found = new Set<string>();
-  for (const { screen, ink, dxMm, dyMm, turnDeg, strokes } of pulls) {
-    // The length of the first name tells where it ends.
-    found.add(`${dxMm},${dyMm},${turnDeg},${strokes},${screen.length},${screen}${ink}`);
+  const found = new Map<string, Pull[]>();
+  let count = 0;
+  for (const pull of pulls) {
+    const ofScreen = found.get(pull.screen);
+    if (ofScreen?.some((other) => sameSetUp(other, pull)) === true) continue;
+    if (ofScreen === undefined) found.set(pull.screen, [pull]);
+    else ofScreen.push(pull);
+    count++;
   }
-  return found.size;
+  return count;
+}
+
+function sameSetUp(one: Pull, other: Pull): boolean {
+  return (
+    one.dxMm === other.dxMm &&
+    one.dyMm === other.dyMm &&
+    one.turnDeg === other.turnDeg &&
+    one.strokes === other.strokes &&
+    one.ink === other.ink
+  );
 }

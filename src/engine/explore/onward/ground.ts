@@ -12,8 +12,8 @@ import type { CellMap, PlacedSpans, Pull, RowGrid } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { labAtPoints, pointCells } from '../look/points.ts';
 import { edgeMeasure } from '../measure/edges.ts';
-import { edgeLengths } from '../measure/lines/edge-lengths.ts';
 import type { EdgeLengths } from '../measure/lines/edge-tally.ts';
+import { edgeLengths } from '../measure/map-figures.ts';
 import { overlay } from './overlay.ts';
 
 /** What a print is like beside the sheet that it begins with. */

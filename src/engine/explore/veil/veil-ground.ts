@@ -13,7 +13,7 @@ import type { Layer } from '../../stack/layers.ts';
 import type { CellMap } from '../../stack/types.ts';
 import { labAtPoints } from '../look/points.ts';
 import { edgeMeasure } from '../measure/edges.ts';
-import type { MapFigures } from '../measure/map-figures.ts';
+import type { MapFigures } from '../measure/lines/figure-room.ts';
 import type { VeilArea } from './veil-areas.ts';
 
 /** Colours that differ by less in L have no lightness order to keep. */

@@ -2,9 +2,9 @@ import { differenceCiede2000 } from 'culori';
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../../src/engine/colour/delta-e.ts';
 import { labD50 } from '../../../../src/engine/colour/lab.ts';
-import { cellsBySize } from '../../../../src/engine/explore/measure/cells-by-size.ts';
 import { colourAreas } from '../../../../src/engine/explore/measure/colour-areas.ts';
 import { edgeMeasure } from '../../../../src/engine/explore/measure/edges.ts';
+import { mapFigures } from '../../../../src/engine/explore/measure/map-figures.ts';
 import { measureVariant } from '../../../../src/engine/explore/measure/measures.ts';
 import { stackReflectance } from '../../../../src/engine/ink/film/film.ts';
 import { cellLab } from '../../../../src/engine/stack/appearance.ts';
@@ -79,7 +79,7 @@ describe('measureVariant', () => {
   });
 
   it('should agree with counted pixels on the area of each colour', () => {
-    const all = colourAreas(map, lab, cellsBySize(map), 1e-6);
+    const all = colourAreas(map, lab, mapFigures(map).bySize, 1e-6);
     expect(all.reduce((sum, c) => sum + c.areaMm2, 0)).toBeCloseTo(20_000, 6);
     for (const pixel of pixels) {
       const found = all.find((c) => deltaE2000(c.lab, pixel.lab) < 1e-6)!;
@@ -121,7 +121,6 @@ describe('colourAreas', () => {
       const areaMm2 = Float64Array.from({ length: cells }, () => Math.floor(next() * 40) / 7);
       const order = Array.from({ length: cells }, (_, i) => i).filter((i) => areaMm2[i]! > 0);
       order.sort((a, b) => areaMm2[b]! - areaMm2[a]! || a - b);
-      expect(Array.from(cellsBySize({ cells, areaMm2 }))).toEqual(order);
       const expected: { lab: Lab; areaMm2: number }[] = [];
       for (const cell of order) {
         const own = Array.from(lab.subarray(cell * 3, cell * 3 + 3)) as Lab;
@@ -136,14 +135,16 @@ describe('colourAreas', () => {
   });
 });
 
-describe('cellsBySize', () => {
+describe('cells by size', () => {
   it('should sort cells of about one size as well as of very different ones', () => {
     const next = numbersFrom('sizes');
     for (const size of [() => 3 + next() * 1e-9, () => 10 ** (next() * 40 - 30), () => 1 + Math.floor(next() * 3), () => 0]) {
       const areaMm2 = Float64Array.from({ length: 3000 }, () => (next() < 0.1 ? 0 : size()));
       const order = Array.from(areaMm2.keys()).filter((cell) => areaMm2[cell]! > 0);
       order.sort((a, b) => areaMm2[b]! - areaMm2[a]! || a - b);
-      expect(Array.from(cellsBySize({ cells: 3000, areaMm2 }))).toEqual(order);
+      const sheet = { widthMm: 9, heightMm: 9, rows: 1, screens: 0, words: 1, cover: new Uint32Array(3000) };
+      const bare = { rowStart: Uint32Array.of(0, 1), runEndMm: Float64Array.of(9), runCell: Uint32Array.of(0) };
+      expect(Array.from(mapFigures({ ...sheet, ...bare, cells: 3000, areaMm2 }).bySize)).toEqual(order);
     }
   });
 });

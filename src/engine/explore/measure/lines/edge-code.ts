@@ -2,10 +2,13 @@ import type { PlainCode } from '../../../base/code/plain-code.ts';
 import type { Int, IntVariable, RealVariable } from '../../../base/code/values.ts';
 import { type EdgeLists, MANY, PARTED } from './edge-names.ts';
 import { PairCode } from './pair-code.ts';
+import { writeMomentCode, writeSizeCode } from './size-code.ts';
 
-/** Puts the function down that finds the lengths of edges. */
-export function writeEdgeCode(code: PlainCode, lists: EdgeLists): void {
+/** Puts the function down that finds what all prints of one map share: the lengths of edges, cells by size, moments. */
+export function writeFigureCode(code: PlainCode, lists: EdgeLists): void {
   new EdgeCode(code, lists).write();
+  writeMomentCode(code, lists);
+  writeSizeCode(code, lists);
 }
 
 /** Step by step what `EdgeWalk` does, which says why. */

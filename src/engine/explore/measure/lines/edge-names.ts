@@ -1,15 +1,16 @@
 import type { CodeLists } from '../../../base/code/code-room.ts';
 
-/** All that the function reads and writes; lists of rows, of runs and of pairs. */
+/** All that the function reads and writes; lists of rows, of runs, of pairs and of cells. */
 export const EDGE_NAMES = [
-  ...(['rows', 'pairsRoom', 'slotMask', 'sheet', 'found'] as const),
+  ...(['rows', 'cells', 'pairsRoom', 'slotMask', 'sheet', 'found'] as const),
   ...(['rowStart', 'runEndMm', 'runCell', 'edgeOf'] as const),
   ...(['pairCells', 'lengthMm', 'slots'] as const),
+  ...(['areaMm2', 'moments', 'bySize', 'sizes', 'half', 'halfSizes', 'lower', 'upper'] as const),
 ] as const;
 
 export type EdgeLists = CodeLists<(typeof EDGE_NAMES)[number]>;
 
-/** What the function gives back: all done, more pairs than there is room for, or rows that part for so long that lists are needed. */
+/** What the function gives back: all done, more pairs than there is room for, or what other means find sooner. */
 export const DONE = 0;
 export const MORE_PAIRS = 1;
 export const PARTED = 2;

@@ -1,7 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { edgeLengths } from '../../../../../src/engine/explore/measure/lines/edge-lengths.ts';
-import { walkEdges } from '../../../../../src/engine/explore/measure/lines/edge-walk.ts';
+import { edgeLengths, mapFigures, plainFigures } from '../../../../../src/engine/explore/measure/map-figures.ts';
 import { buildCellMap } from '../../../../../src/engine/stack/cell-map.ts';
 import type { CellMap } from '../../../../../src/engine/stack/types.ts';
 import { wanderingScreens } from '../../../stack/rows/wandering.ts';
@@ -54,14 +53,15 @@ const mapOf = (seed: number, screens: number, rows: number): CellMap => {
 };
 
 describe('lengths of edges', () => {
-  it('should be those by definition, and the same bits whichever code finds them', () => {
+  it('should be those by definition, and all figures the same bits whichever code finds them', () => {
     let edges = 0;
     fc.assert(
       fc.property(fc.integer(), fc.integer({ min: 0, max: 60 }), fc.constantFrom(1, 2, 7, 20), (seed, screens, rows) => {
         const map = mapOf(seed, screens, rows);
         const wanted = straightLengths(map);
-        const found = edgeLengths(map);
-        expect(walkEdges(map)).toEqual(found);
+        const figures = mapFigures(map);
+        expect(plainFigures(map)).toEqual(figures);
+        const found = figures.edges;
         expect(found.lengthMm.length).toBe(wanted.size);
         found.lengthMm.forEach((lengthMm, i) => {
           expect(Math.abs(lengthMm - wanted.get(`${found.cells[i * 2]} ${found.cells[i * 2 + 1]}`)!)).toBeLessThan(1e-9);

@@ -1,21 +1,31 @@
 import { i32, u32 } from '../../../base/at.ts';
 import { CodeRoom } from '../../../base/code/code-room.ts';
 import type { CellMap } from '../../../stack/types.ts';
-import { writeEdgeCode } from './edge-code.ts';
+import { writeFigureCode } from './edge-code.ts';
 import { DONE, EDGE_NAMES, MORE_PAIRS } from './edge-names.ts';
 import type { EdgeLengths } from './edge-tally.ts';
+import { DIGITS } from './size-code.ts';
 
 /** Maps of more runs, and of more pairs of cells, are left to plain code: they would keep much memory for ever. */
 const MOST_RUNS = 400_000;
 const MOST_PAIRS = 400_000;
 
-/** Finds the lengths of edges in memory of its own, see `EdgeCode`. */
-export class EdgeRoom {
-  private readonly room = new CodeRoom(EDGE_NAMES, writeEdgeCode);
+/** What all prints of one map share, whatever their orders and inks. */
+export interface MapFigures {
+  edges: EdgeLengths;
+  /** Cells that take some of the sheet, largest first, the lower number first of equals. */
+  bySize: Uint32Array;
+  /** Three a cell: its area ÷ row height, that × the x of its middle, that × the y, all in mm. */
+  moments: Float64Array;
+}
+
+/** Finds what all prints of one map share in memory of its own, see `writeFigureCode`. */
+export class FigureRoom {
+  private readonly room = new CodeRoom(EDGE_NAMES, writeFigureCode);
   private pairsRoom = 4096;
 
   /** @returns lists that hold until the next are found; null when they must be found by other means */
-  lengths(map: CellMap): EdgeLengths | null {
+  figures(map: CellMap): MapFigures | null {
     const runs = u32(map.rowStart, map.rows);
     if (!this.room.works || runs > MOST_RUNS) return null;
     for (;;) {
@@ -25,8 +35,12 @@ export class EdgeRoom {
         const { ints, words, reals } = this.room;
         const pairs = i32(ints, at.found);
         return {
-          cells: words.subarray(at.pairCells, at.pairCells + pairs * 2),
-          lengthMm: reals.subarray(at.lengthMm, at.lengthMm + pairs),
+          edges: {
+            cells: words.subarray(at.pairCells, at.pairCells + pairs * 2),
+            lengthMm: reals.subarray(at.lengthMm, at.lengthMm + pairs),
+          },
+          bySize: words.subarray(at.bySize, at.bySize + i32(ints, at.found + 1)),
+          moments: reals.subarray(at.moments, at.moments + map.cells * 3),
         };
       }
       if (given !== MORE_PAIRS || this.pairsRoom >= MOST_PAIRS) return null;
@@ -34,31 +48,41 @@ export class EdgeRoom {
     }
   }
 
-  private lay({ rows, heightMm, rowStart, runEndMm, runCell }: CellMap, runs: number) {
+  private lay({ rows, heightMm, cells, areaMm2, rowStart, runEndMm, runCell }: CellMap, runs: number) {
     const { room, pairsRoom } = this;
     const slots = pairsRoom * 2;
     room.begin();
     room.int('rows', rows);
+    room.int('cells', cells);
     room.int('pairsRoom', pairsRoom);
     room.int('slotMask', slots - 1);
     const sheet = room.realList('sheet', 1);
     const at = {
-      found: room.intList('found', 1),
+      found: room.intList('found', 2),
       pairCells: room.intList('pairCells', pairsRoom * 2),
       lengthMm: room.realList('lengthMm', pairsRoom),
+      moments: room.realList('moments', cells * 3),
+      bySize: room.intList('bySize', cells),
     };
     const slotsAt = room.intList('slots', slots);
     const starts = room.intList('rowStart', rows + 1);
     const ends = room.realList('runEndMm', runs);
-    const cells = room.intList('runCell', runs);
+    const cellOf = room.intList('runCell', runs);
     room.intList('edgeOf', runs);
+    const areas = room.realList('areaMm2', cells);
+    for (const name of ['sizes', 'half', 'halfSizes'] as const) room.intList(name, cells);
+    const lower = room.intList('lower', DIGITS);
+    room.intList('upper', DIGITS);
     room.fit();
     const { ints, words, reals } = room;
     reals[sheet] = heightMm / rows;
     ints.fill(-1, slotsAt, slotsAt + slots);
+    ints.fill(0, lower, lower + 2 * DIGITS);
+    reals.fill(0, at.moments, at.moments + cells * 3);
     words.set(rowStart.subarray(0, rows + 1), starts);
     reals.set(runEndMm.subarray(0, runs), ends);
-    words.set(runCell.subarray(0, runs), cells);
+    words.set(runCell.subarray(0, runs), cellOf);
+    reals.set(areaMm2.subarray(0, cells), areas);
     return at;
   }
 }

@@ -1,0 +1,110 @@
+import type { PlainCode } from '../../../base/code/plain-code.ts';
+import type { Int, Ints } from '../../../base/code/values.ts';
+import { type EdgeLists, PARTED } from './edge-names.ts';
+
+/** A digit of a size. */
+const BITS = 10;
+export const DIGITS = 2 ** BITS;
+/** So often may a cell be moved by one place, on average, before another sort is quicker. */
+const MOVES = 30;
+
+/**
+ * Writes how cells that take some of the sheet are sorted, largest first, the lower number first of equals. The upper halves of
+ * positive numbers keep their order as whole numbers: two digits of what they are below the greatest sort them but for a few neighbours.
+ */
+export function writeSizeCode(code: PlainCode, lists: EdgeLists): void {
+  const [count, least, most, skipped] = [code.int(), code.int(0x7fffffff), code.int(0), code.int()];
+  const [cell, size, at, i] = [code.int(), code.int(), code.int(), code.int()];
+  const [areaMm2, bySize, sizes] = [lists.reals('areaMm2'), lists.ints('bySize'), lists.ints('sizes')];
+  const [half, halfSizes, lower, upper] = [lists.ints('half'), lists.ints('halfSizes'), lists.ints('lower'), lists.ints('upper')];
+  const each = (body: () => void): void => {
+    code.set(i, 0);
+    code.during(i.below(count), () => {
+      body();
+      code.add(i, 1);
+    });
+  };
+  const next = (of: Ints, digit: Int): void => {
+    code.set(at, of.at(digit));
+    code.put(of, digit, at.plus(1));
+  };
+  code.during(cell.below(lists.int('cells')), () => {
+    code.when(areaMm2.at(cell).above(0), () => {
+      code.set(size, lists.ints('areaMm2').at(cell.left(1), 1));
+      code.when(size.below(least), () => code.set(least, size));
+      code.when(size.above(most), () => code.set(most, size));
+      code.put(bySize, count, cell);
+      code.put(sizes, count, size);
+      code.add(count, 1);
+    });
+    code.add(cell, 1);
+  });
+  code.during(most.minus(least).right(skipped).right(2 * BITS), () => code.add(skipped, 1));
+  each(() => {
+    code.set(size, most.minus(sizes.at(i)).right(skipped));
+    code.put(sizes, i, size);
+    next(lower, size.and(DIGITS - 1));
+    next(upper, size.right(BITS));
+  });
+  const [ofLower, ofUpper] = [code.int(), code.int()];
+  code.set(i, 0);
+  code.during(i.below(DIGITS), () => {
+    for (const [list, sum] of [
+      [lower, ofLower],
+      [upper, ofUpper],
+    ] as const) {
+      code.set(at, list.at(i));
+      code.put(list, i, sum);
+      code.add(sum, at);
+    }
+    code.add(i, 1);
+  });
+  each(() => {
+    code.set(size, sizes.at(i));
+    next(lower, size.and(DIGITS - 1));
+    code.put(half, at, bySize.at(i));
+    code.put(halfSizes, at, size.right(BITS));
+  });
+  each(() => {
+    next(upper, halfSizes.at(i));
+    code.put(bySize, at, half.at(i));
+  });
+  const [moves, area] = [code.int(count.times(MOVES)), code.real()];
+  each(() => {
+    code.set(cell, bySize.at(i));
+    code.set(area, areaMm2.at(cell));
+    code.set(at, i);
+    code.during([at.above(0), areaMm2.at(bySize.at(at.minus(1))).below(area)], () => {
+      code.put(bySize, at, bySize.at(at.minus(1)));
+      code.add(at, -1);
+    });
+    code.put(bySize, at, cell);
+    code.set(moves, moves.minus(i).plus(at));
+    code.when(moves.below(0), () => code.giveBack(PARTED));
+  });
+  code.put(lists.ints('found'), 1, count);
+}
+
+/** Writes how the moments of cells are summed up, see `momentsOf`. */
+export function writeMomentCode(code: PlainCode, lists: EdgeLists): void {
+  const [row, run, end, at] = [code.int(), code.int(), code.int(), code.int()];
+  const [fromMm, toMm, yMm, lengthMm] = [code.real(), code.real(), code.real(), code.real()];
+  const [moments, rowMm] = [lists.reals('moments'), lists.reals('sheet').at(0)];
+  code.set(yMm, rowMm.over(2));
+  code.during(row.below(lists.int('rows')), () => {
+    code.set(fromMm, 0);
+    code.set(end, lists.ints('rowStart').at(row, 1));
+    code.during(run.below(end), () => {
+      code.set(toMm, lists.reals('runEndMm').at(run));
+      code.set(lengthMm, toMm.minus(fromMm));
+      code.set(at, lists.ints('runCell').at(run).times(3));
+      code.put(moments, at, moments.at(at).plus(lengthMm));
+      code.put(moments, at.plus(1), moments.at(at, 1).plus(lengthMm.times(fromMm.plus(toMm)).over(2)));
+      code.put(moments, at.plus(2), moments.at(at, 2).plus(lengthMm.times(yMm)));
+      code.set(fromMm, toMm);
+      code.add(run, 1);
+    });
+    code.add(row, 1);
+    code.set(yMm, yMm.plus(rowMm));
+  });
+}
