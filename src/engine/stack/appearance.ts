@@ -5,7 +5,7 @@ import { setLab } from '../colour/lab.ts';
 import { LINEAR_SRGB_FROM_BANDS } from '../colour/srgb.ts';
 import { BANDS, WEIGHTS_D50 } from '../colour/weights.ts';
 import { FilmSums } from './films/film-sums.ts';
-import { FilmWalk } from './films/film-walk.ts';
+import { STEP } from './films/film-tree.ts';
 import type { Layer } from './layers.ts';
 import type { CellMap } from './types.ts';
 
@@ -25,7 +25,6 @@ const bandCount = BANDS;
 const encode = encodeSrgb8;
 const rgbFromBands = LINEAR_SRGB_FROM_BANDS;
 
-const walk = new FilmWalk();
 const films = new FilmSums();
 const rgb = new Float64Array(3);
 const paperBands = new Float64Array(bandCount);
@@ -34,8 +33,8 @@ let clipped = false;
 const XYZ_FROM_BANDS = Float64Array.from({ length: bandCount * 3 }, (_, i) =>
   num(entryAt([WEIGHTS_D50.x, WEIGHTS_D50.y, WEIGHTS_D50.z], i % 3), Math.floor(i / 3)),
 );
-// The colour of each group of the walk, cells' worth of buffers used for groups.
-const groupColours = createCellColours();
+// The colour of each pile of films, cells' worth of buffers used for piles.
+const pileColours = createCellColours();
 
 /** Empty buffers, to be filled and grown by the functions here. */
 export function createCellColours(): CellColours {
@@ -103,20 +102,25 @@ export function stateColours(
 ): CellColours[] {
   const [out = [], relative = true] = how;
   clipped = false;
-  walk.start(map, paperReflectance);
+  const reflectances = films.reflectances(map, layers, paperReflectance);
   setPaperScale(paperReflectance, relative);
-  fit(groupColours, walk.groups.capacity);
+  const { count, steps, leaf } = films.lower;
+  fit(pileColours, count);
+  for (let pile = 0; pile < count; pile++) {
+    sumBands(reflectances, pile * bandCount);
+    setColour(pileColours, pile, rgb, 0);
+  }
+  // Steps lie one layer after another: from the last on they are taken back.
+  const pileOf = leaf.slice();
+  const below = Uint32Array.from({ length: count }, (_, pile) => pile);
+  let step = steps.length;
   out.length = layers.length + 1;
-  for (let state = 0; state <= layers.length; state++) {
-    if (state > 0) walk.lay(entryAt(layers, state - 1));
-    const { made, madeCount } = walk.groups;
-    for (let i = 0; i < madeCount; i++) {
-      sumBands(walk.reflectance, u32(made, i) * bandCount);
-      setColour(groupColours, u32(made, i), rgb, 0);
-    }
+  for (let state = layers.length; state >= 0; state--) {
     const colours = (out[state] ??= createCellColours());
     fit(colours, map.cells);
-    spreadGroups(walk.groups.of, colours);
+    spreadPiles(pileOf, colours);
+    for (; step > 0 && steps[step - STEP] === state - 1; step -= STEP) below[u32(steps, step - 1)] = u32(steps, step - 2);
+    for (let cell = 0; cell < map.cells; cell++) pileOf[cell] = u32(below, u32(pileOf, cell));
   }
   return out;
 }
@@ -143,13 +147,13 @@ export function packSrgb(r: number, g: number, b: number): number {
   return (0xff000000 | (encode(b) << 16) | (encode(g) << 8) | encode(r)) >>> 0;
 }
 
-/** Gives every cell the colour of its group. */
-function spreadGroups(groupOf: Uint32Array, out: CellColours): void {
+/** Gives every cell the colour of its pile. */
+function spreadPiles(pileOf: Uint32Array, out: CellColours): void {
   for (let cell = 0; cell < out.cells; cell++) {
-    const group = u32(groupOf, cell);
-    out.packed[cell] = u32(groupColours.packed, group);
-    out.outside[cell] = u8(groupColours.outside, group);
-    for (let i = 0; i < 3; i++) out.linear[cell * 3 + i] = f64(groupColours.linear, group * 3 + i);
+    const pile = u32(pileOf, cell);
+    out.packed[cell] = u32(pileColours.packed, pile);
+    out.outside[cell] = u8(pileColours.outside, pile);
+    for (let i = 0; i < 3; i++) out.linear[cell * 3 + i] = f64(pileColours.linear, pile * 3 + i);
   }
 }
 

@@ -69,6 +69,11 @@ export class Int {
     return new Int([...this.code, 0x45]);
   }
 
+  /** The place of the lowest bit that is set. */
+  lowest(): Int {
+    return new Int([...this.code, 0x68]);
+  }
+
   private with(other: Int | number, instruction: number): Int {
     return new Int([...this.code, ...Int.of(other).code, instruction]);
   }

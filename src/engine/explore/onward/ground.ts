@@ -1,11 +1,11 @@
-import { entryAt, f64, i32, num, u32 } from '../../base/at.ts';
+import { entryAt, f64, num, u32 } from '../../base/at.ts';
 import { deltaE2000At } from '../../colour/delta-e.ts';
 import { labFromXyzD50 } from '../../colour/lab.ts';
 import { BANDS, WEIGHTS_D50 } from '../../colour/weights.ts';
 import { filmOn, type LaidFilm } from '../../ink/film/laid-film.ts';
 import { cellLab } from '../../stack/appearance.ts';
 import { buildCellMap } from '../../stack/cell-map.ts';
-import { FilmWalk } from '../../stack/films/film-walk.ts';
+import { laidPiles } from '../../stack/films/laid-piles.ts';
 import { type Layer, stackLayers } from '../../stack/layers.ts';
 import type { SpanCache } from '../../stack/screen-spans.ts';
 import type { CellMap, PlacedSpans, Pull, RowGrid } from '../../stack/types.ts';
@@ -87,15 +87,13 @@ export function groundOf(
   const map = buildCellMap(spans.place(mapStack, grid), grid);
   const paper = studio.paper.reflectance;
   const layers: Layer[] = stackLayers({ pulls }, studio, mapStack);
-  const walk = new FilmWalk();
-  walk.start(map, paper);
-  for (const layer of layers) walk.lay(layer);
+  const piles = laidPiles(map, layers, paper);
   const reflectance = new Float64Array(map.cells * BANDS);
   const tops: (LaidFilm | null)[] = [];
   for (let cell = 0; cell < map.cells; cell++) {
-    const group = u32(walk.groups.of, cell);
-    reflectance.set(walk.reflectance.subarray(group * BANDS, (group + 1) * BANDS), cell * BANDS);
-    tops.push(walk.laid[i32(walk.top, group)] ?? null);
+    const pile = u32(piles.pileOf, cell);
+    reflectance.set(piles.reflectance.subarray(pile * BANDS, (pile + 1) * BANDS), cell * BANDS);
+    tops.push(entryAt(piles.tops, pile));
   }
   const lab = cellLab(map, layers, paper);
   const aim = towards === undefined ? null : cellLab(map, stackLayers({ pulls: aimed }, studio, mapStack), paper);

@@ -8,7 +8,7 @@ import { filmOn, type LaidFilm, laidFilm } from '../../ink/film/laid-film.ts';
 import type { Printing } from '../../ink/film/printing.ts';
 import type { Ink } from '../../ink/types.ts';
 import { cellLab } from '../../stack/appearance.ts';
-import type { FilmWalk } from '../../stack/films/film-walk.ts';
+import type { LaidPiles } from '../../stack/films/laid-piles.ts';
 import type { Layer } from '../../stack/layers.ts';
 import type { CellMap } from '../../stack/types.ts';
 import { labAtPoints } from '../look/points.ts';
@@ -29,7 +29,7 @@ export interface StackMap {
   paper: ArrayLike<number>;
   /** What each cell shows without a veil, and the films that lead there. */
   lab: Float64Array;
-  walk: FilmWalk;
+  piles: LaidPiles;
   /** The largest colours, and which of them each cell shows; −1 for none. */
   colours: readonly { lab: readonly number[] }[];
   colourOf: Int32Array;
@@ -68,20 +68,20 @@ export class Ground {
     this.parts = parts;
     this.bit = bit;
     this.printed = printed;
-    const { map, walk } = parts;
+    const { map, piles } = parts;
     const covered = (cell: number): boolean => (u32(map.cover, cell * map.words + (bit >> 5)) & (1 << (bit & 31))) !== 0;
     const known = new Map<number, number>();
     this.below = Int32Array.from({ length: map.cells }, (_, cell) => {
       if (!covered(cell)) return -1;
-      const group = u32(walk.groups.of, cell);
-      const at = known.get(group) ?? known.size;
-      known.set(group, at);
+      const pile = u32(piles.pileOf, cell);
+      const at = known.get(pile) ?? known.size;
+      known.set(pile, at);
       return at;
     });
     this.reflectance = new Float64Array(known.size * BANDS);
     this.colours = new Float64Array(known.size * 3);
-    this.tops = Array.from(known.keys(), (group) => walk.laid[i32(walk.top, group)] ?? null);
-    for (const [group, at] of known) this.reflectance.set(walk.reflectance.subarray(group * BANDS, (group + 1) * BANDS), at * BANDS);
+    this.tops = Array.from(known.keys(), (pile) => entryAt(piles.tops, pile));
+    for (const [pile, at] of known) this.reflectance.set(piles.reflectance.subarray(pile * BANDS, (pile + 1) * BANDS), at * BANDS);
     const { cells, lengthMm } = parts.figures.edges;
     const reached: number[] = [];
     const rest: number[] = [];

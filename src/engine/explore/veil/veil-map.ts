@@ -2,7 +2,7 @@ import type { Lab } from '../../colour/lab.ts';
 import { WithinDeltaE } from '../../colour/within-delta-e.ts';
 import { cellLab } from '../../stack/appearance.ts';
 import { buildCellMap } from '../../stack/cell-map.ts';
-import { FilmWalk } from '../../stack/films/film-walk.ts';
+import { laidPiles } from '../../stack/films/laid-piles.ts';
 import { stackLayers } from '../../stack/layers.ts';
 import { placedSpans } from '../../stack/screen-spans.ts';
 import type { CellMap, Pull, RowGrid, Stack } from '../../stack/types.ts';
@@ -59,15 +59,12 @@ export class BarePrint {
     const paper = studio.paper.reflectance;
     const layers = stackLayers(this.stack, studio, mapStack);
     const lab = cellLab(map, layers, paper);
-    const walk = new FilmWalk();
-    walk.start(map, paper);
-    for (const layer of layers) walk.lay(layer);
     const { colours, figures = mapFigures(map) } = known;
     const labs = colours.map((colour) => Float64Array.from(colour.lab));
     const colourOf = Int32Array.from({ length: map.cells }, (_, cell) =>
       labs.findIndex((colour) => within.holds(lab, cell * 3, colour, 0)),
     );
-    return { map, figures, layers, paper, lab, walk, colours, colourOf, points: pointCells(map) };
+    return { map, figures, layers, paper, lab, piles: laidPiles(map, layers, paper), colours, colourOf, points: pointCells(map) };
   }
 
   /** The studio with what an area and the inks add to it. */

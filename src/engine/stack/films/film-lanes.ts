@@ -1,157 +1,183 @@
-import { f64, u32 } from '../../base/at.ts';
+import { f64, num, u32 } from '../../base/at.ts';
+import { EngineError } from '../../base/error.ts';
 import { LaneCode, type Lanes, type Whole } from '../../base/lanes/lane-code.ts';
 import { type LaneFunction, LaneRoom } from '../../base/lanes/lane-room.ts';
 import { BANDS } from '../../colour/weights.ts';
 import type { FilmBands } from '../../ink/film/film.ts';
-import type { CellGroups } from './cell-groups.ts';
+import { say } from '../../words/en/stack/films.ts';
+import { STEP } from './film-tree.ts';
 
 // The module's own name for it: unbundled, hot loops would look up another module's each time.
 const bandCount = BANDS;
 const NUMBER = 8;
-/** Cells at a time, two a step. */
-export const CELLS_AT_ONCE = 256;
-/** Bytes of a ground, and of a film over it. */
+/** Bytes of a ground, of a film, and of three whole numbers. */
 const GROUND = BANDS * NUMBER;
 const FILM = 3 * GROUND;
-/** Where the cells' grounds and films, and their sums lie, in bytes, after the weights or the film that is laid; then come grounds, then films. */
-const LIST = FILM;
-const OUT = LIST + CELLS_AT_ONCE * 8;
-const GROUNDS = OUT + CELLS_AT_ONCE * 3 * NUMBER;
-
-/** Groups of cells that a layer makes, as in CellGroups. */
-type Groups = Pick<CellGroups, 'made' | 'from' | 'madeCount'>;
+const STEP_BYTES = STEP * 4;
+/** Where films lie, after the weights; then come, each as long as it need be, a list, sums, grounds and piles. */
+const FILMS = FILM;
 
 /**
- * Films laid, and three weighted sums over the bands of many cells, two cells at a time where the machine can: the same numbers, to the
- * last bit, as one by one. It keeps the grounds (36 numbers each) and the films over them (36 a, 36 b, 36 c). Holds its
- * buffers, for many maps and stacks.
+ * Films laid on one another, and three weighted sums over the bands of many cells, two bands or cells at a time where the machine can: the
+ * same numbers, to the last bit, as one by one. It keeps the grounds (36 numbers each) and the piles of films over them (36 a, 36 b, 36 c).
+ * Holds its buffers, for many maps and stacks.
  */
 export class FilmLanes {
+  /** Three a cell. */
+  sums = new Float64Array(0);
   grounds = new Float64Array(0);
-  films = new Float64Array(0);
+  piles = new Float64Array(0);
   private readonly room: LaneRoom;
-  private readonly run: LaneFunction | null;
-  private readonly onGrounds: LaneFunction | null;
-  private readonly onFilms: LaneFunction | null;
+  private readonly run: Record<'sum' | 'grounds' | 'piles', LaneFunction | null>;
   private weights = new Float64Array(0);
+  private films = new Float64Array(0);
   private list = new Uint32Array(0);
-  private out = new Float64Array(0);
+  /** The films that lie there. */
+  private held: FilmBands[] = [];
 
   /** @param plain one by one, as on machines without WebAssembly */
   constructor(plain = false) {
     this.room = new LaneRoom(plain);
-    this.run = this.room.load(sumCode());
-    this.onGrounds = this.room.load(groundCode());
-    this.onFilms = this.room.load(filmCode());
-  }
-
-  /** Room for so many numbers of grounds; what was kept is lost. */
-  fitGrounds(numbers: number): Float64Array {
-    this.layOut(numbers, this.films.length);
-    return this.grounds;
-  }
-
-  /** Makes room for so many numbers of films. Grounds stay, in another array. */
-  fitFilms(numbers: number): void {
-    if (this.films.length < numbers) this.layOut(this.grounds.length, numbers);
+    const load = (code: LaneCode): LaneFunction | null => this.room.load(code.module());
+    this.run = { sum: load(sumCode()), grounds: load(groundCode()), piles: load(pileCode()) };
   }
 
   /**
-   * Lays one film over many grounds, or over many films.
-   * @param onto 'grounds' or 'films'
-   * @param groups how many, which become which
-   * @returns false where the machine cannot: then nothing is done
+   * Makes room and takes films; they are not written to any more.
+   * @param rooms how many steps and cells are listed at most, and how many sums, grounds and piles there are
+   * @throws EngineError 'stack.bad-bands'
    */
-  lay(onto: 'grounds' | 'films', { r0, q, back }: FilmBands, groups: Groups): boolean {
-    const run = onto === 'grounds' ? this.onGrounds : this.onFilms;
-    if (run === null) return false;
-    const { weights, list } = this;
-    weights.set(r0);
-    weights.set(q, bandCount);
-    weights.set(back, bandCount * 2);
-    const { made, from, madeCount } = groups;
-    for (let start = 0; start < madeCount; start += CELLS_AT_ONCE) {
-      const count = Math.min(CELLS_AT_ONCE, madeCount - start);
-      for (let i = 0; i < count; i++) {
-        list[i * 2] = u32(from, start + i);
-        list[i * 2 + 1] = u32(made, start + i);
+  start(films: readonly FilmBands[], [listed, sums, grounds, piles]: readonly [number, number, number, number]): void {
+    const { room } = this;
+    // Two cells are summed up at once, so that one more may be listed.
+    const list = FILMS + Math.max(films.length, this.films.length / (3 * bandCount)) * FILM;
+    const out = list + Math.ceil(((listed + 1) * STEP_BYTES) / NUMBER) * NUMBER;
+    const ground = out + (sums + 1) * 3 * NUMBER;
+    const pile = ground + grounds * GROUND;
+    room.fit(pile + piles * FILM);
+    const { buffer } = room;
+    this.weights = new Float64Array(buffer, 0, bandCount * 3);
+    this.films = new Float64Array(buffer, FILMS, (list - FILMS) / NUMBER);
+    this.list = new Uint32Array(buffer, list, (out - list) / 4);
+    this.sums = new Float64Array(buffer, out, sums * 3);
+    this.grounds = new Float64Array(buffer, ground, grounds * bandCount);
+    this.piles = new Float64Array(buffer, pile, piles * bandCount * 3);
+    films.forEach((film, i) => this.hold(film, i));
+  }
+
+  private hold(film: FilmBands, place: number): void {
+    if (this.held[place] === film) return;
+    checkBands(film.r0.length);
+    [film.r0, film.q, film.back].forEach((bands, k) => this.films.set(bands, (place * 3 + k) * bandCount));
+    this.held[place] = film;
+  }
+
+  /** Lays films on grounds or on piles. @param steps three a step: the film, what it is laid on, what this makes */
+  lay(onto: 'grounds' | 'piles', steps: Uint32Array): void {
+    const run = this.run[onto];
+    if (run === null) {
+      for (let i = 0; i < steps.length; i += STEP) {
+        const [film, from, to] = [u32(steps, i), u32(steps, i + 1), u32(steps, i + 2)];
+        if (onto === 'grounds') this.layGround(film, from * bandCount, to * bandCount);
+        else this.layPile(film, from * 3 * bandCount, to * 3 * bandCount);
       }
-      run(count, this.films.byteOffset);
+    } else if (steps.length > 0) {
+      this.list.set(steps);
+      run(steps.length / STEP, this.list.byteOffset, this[onto].byteOffset);
     }
-    return true;
-  }
-
-  /** Notes where the ground and the film of a cell begin. @param place below CELLS_AT_ONCE */
-  note(place: number, ground: number, film: number): void {
-    this.list[place * 2] = ground;
-    this.list[place * 2 + 1] = film;
   }
 
   /**
-   * Sums up cells that were noted at the places from 0.
-   * @param cells their numbers
+   * Sums cells up.
+   * @param groundOf ground of each cell
+   * @param pileOf pile over it
    * @param weights 36 × 3, [3 · band + sum]
-   * @param sums receives three numbers a cell
    */
-  sum(cells: Uint32Array, weights: Float64Array, sums: Float64Array): void {
-    const count = cells.length;
-    if (this.run === null) {
-      for (let i = 0; i < count; i++) this.sumOne(i, weights, sums, u32(cells, i) * 3);
-      return;
+  sum(groundOf: Uint32Array, pileOf: Uint32Array, weights: Float64Array): void {
+    const { list, grounds, piles, sums } = this;
+    // One sum after another, as lanes read them.
+    for (let i = 0; i < 3 * bandCount; i++) this.weights[(i % 3) * bandCount + Math.floor(i / 3)] = f64(weights, i);
+    const cells = groundOf.length;
+    for (let cell = 0; cell < cells; cell++) {
+      if (this.run.sum === null) this.sumOne(u32(groundOf, cell) * bandCount, u32(pileOf, cell) * 3 * bandCount, cell * 3);
+      list[cell * 2] = u32(groundOf, cell);
+      list[cell * 2 + 1] = u32(pileOf, cell);
     }
-    this.weights.set(weights);
     // The last step takes a cell more where their number is odd.
-    if ((count & 1) === 1) this.note(count, 0, 0);
-    this.run((count + 1) >> 1, this.films.byteOffset);
-    const { out } = this;
-    for (let i = 0; i < count; i++) {
-      const from = (i >> 1) * 6 + (i & 1);
-      const to = u32(cells, i) * 3;
-      sums[to] = f64(out, from);
-      sums[to + 1] = f64(out, from + 2);
-      sums[to + 2] = f64(out, from + 4);
+    list.fill(0, cells * 2, cells * 2 + 2);
+    this.run.sum?.((cells + 1) >> 1, list.byteOffset, grounds.byteOffset, piles.byteOffset, sums.byteOffset);
+  }
+
+  /** One film over one reflectance: R′ = (R0 + q R) / (1 + back R). Source: see ink/film.ts. The steps are those of `groundCode`. */
+  private layGround(film: number, from: number, to: number): void {
+    const { films, grounds } = this;
+    for (let band = 0, at = film * 3 * bandCount; band < bandCount; band++, at++) {
+      const under = f64(grounds, from + band);
+      const shown = f64(films, at) + f64(films, at + bandCount) * under;
+      grounds[to + band] = shown / (1 + f64(films, at + 2 * bandCount) * under);
+    }
+  }
+
+  /** One film on a pile: [[q, r0], [back, 1]] · [[b, a], [−c, 1]], scaled so that the last entry is 1. The steps are those of `pileCode`. */
+  private layPile(film: number, from: number, to: number): void {
+    const { films, piles } = this;
+    for (let band = 0, at = film * 3 * bandCount; band < bandCount; band++, at++, from++, to++) {
+      const a = f64(piles, from);
+      const b = f64(piles, from + bandCount);
+      const c = f64(piles, from + 2 * bandCount);
+      const over = f64(films, at);
+      const through = f64(films, at + bandCount);
+      const thrown = f64(films, at + 2 * bandCount);
+      const scale = 1 / (1 + thrown * a);
+      piles[to] = (over + through * a) * scale;
+      piles[to + bandCount] = (through * b - over * c) * scale;
+      piles[to + 2 * bandCount] = (c - thrown * b) * scale;
     }
   }
 
   /** The steps are those of `sumCode`. */
-  private sumOne(place: number, weights: Float64Array, ...[sums, to]: [Float64Array, number]): void {
-    const { films, grounds } = this;
-    let ground = u32(this.list, place * 2);
-    const film = u32(this.list, place * 2 + 1);
-    let x = 0;
-    let y = 0;
-    let z = 0;
-    for (let at = film, i = 0; i < 3 * bandCount; at++, i += 3) {
-      const under = f64(grounds, ground++);
-      const value = (f64(films, at) + f64(films, at + bandCount) * under) / (1 - f64(films, at + 2 * bandCount) * under);
-      x += value * f64(weights, i);
-      y += value * f64(weights, i + 1);
-      z += value * f64(weights, i + 2);
+  private sumOne(ground: number, pile: number, to: number): void {
+    const { grounds, piles, weights, sums } = this;
+    const shown = (band: number): number => f64(piles, pile + band) + f64(piles, pile + bandCount + band) * f64(grounds, ground + band);
+    const back = (band: number): number => 1 - f64(piles, pile + 2 * bandCount + band) * f64(grounds, ground + band);
+    for (let k = 0; k < 3; k++) {
+      const lanes = [0, 1].map((lane) => {
+        let sum = 0;
+        for (let band = lane; band < bandCount; band += 4) {
+          const share = 1 / (back(band) * back(band + 2));
+          sum += shown(band) * (back(band + 2) * share) * f64(weights, k * bandCount + band);
+          sum += shown(band + 2) * (back(band) * share) * f64(weights, k * bandCount + band + 2);
+        }
+        return sum;
+      });
+      sums[to + k] = num(lanes, 0) + num(lanes, 1);
     }
-    sums[to] = x;
-    sums[to + 1] = y;
-    sums[to + 2] = z;
-  }
-
-  private layOut(grounds: number, films: number): void {
-    this.room.fit(GROUNDS + (grounds + films) * NUMBER);
-    const { buffer } = this.room;
-    this.weights = new Float64Array(buffer, 0, bandCount * 3);
-    this.list = new Uint32Array(buffer, LIST, CELLS_AT_ONCE * 2);
-    this.out = new Float64Array(buffer, OUT, CELLS_AT_ONCE * 3);
-    this.grounds = new Float64Array(buffer, GROUNDS, grounds);
-    this.films = new Float64Array(buffer, GROUNDS + grounds * NUMBER, films);
   }
 }
 
-/** Called with the number of grounds and the address of the films, which it does not need: R′ = (R0 + q R) / (1 + back R), two bands at once. */
-function groundCode(): Uint8Array<ArrayBuffer> {
-  const code = new LaneCode(2);
+/** @throws EngineError 'stack.bad-bands' */
+export function checkBands(bands: number): void {
+  if (bands !== bandCount) {
+    throw new EngineError('stack.bad-bands', say.reflectanceHasBandsAre(bands, bandCount));
+  }
+}
+
+/** Called with a number of steps, the address of their list and that of what films are laid on, each so many bytes long. */
+function stepCode(bytes: number, body: (code: LaneCode, places: readonly [film: Whole, from: Whole, to: Whole]) => void): LaneCode {
+  const code = new LaneCode(3);
   const step = code.variable(0);
-  const [film, list, grounds] = [code.variable(0), code.variable(LIST), code.variable(GROUNDS)];
+  const films = code.variable(FILMS);
   code.loop(step, [code.param(0), 1], () => {
-    const group = code.offset(list, step, 8);
-    const [from, to] = [0, 4].map((bytes) => code.offset(grounds, code.wholeAt(group, bytes), GROUND)) as [Whole, Whole];
+    const at = code.offset(code.param(1), step, STEP_BYTES);
+    const place = (i: number): Whole => code.offset(code.param(2), code.wholeAt(at, i * 4), bytes);
+    body(code, [code.offset(films, code.wholeAt(at, 0), FILM), place(1), place(2)]);
+  });
+  return code;
+}
+
+/** R′ = (R0 + q R) / (1 + back R), two bands at once. */
+function groundCode(): LaneCode {
+  return stepCode(GROUND, (code, [film, from, to]) => {
     for (let band = 0; band < BANDS; band += 2) {
       const ground = code.load(from, band);
       const shown = code.add(code.load(film, band), code.mul(code.load(film, BANDS + band), ground));
@@ -159,17 +185,11 @@ function groundCode(): Uint8Array<ArrayBuffer> {
       code.store(to, band, code.div(shown, back));
     }
   });
-  return code.module();
 }
 
-/** Called with the number of films and the address of the first: one film after another as in `layOnPile`, two bands at once. */
-function filmCode(): Uint8Array<ArrayBuffer> {
-  const code = new LaneCode(2);
-  const step = code.variable(0);
-  const [film, list] = [code.variable(0), code.variable(LIST)];
-  code.loop(step, [code.param(0), 1], () => {
-    const group = code.offset(list, step, 8);
-    const [from, to] = [0, 4].map((bytes) => code.offset(code.param(1), code.wholeAt(group, bytes), FILM)) as [Whole, Whole];
+/** As `layPile`, two bands at once. */
+function pileCode(): LaneCode {
+  return stepCode(FILM, (code, [film, from, to]) => {
     for (let band = 0; band < BANDS; band += 2) {
       const three = (place: Whole): Lanes[] => [0, 1, 2].map((k) => code.load(place, BANDS * k + band));
       const [a, b, c] = three(from) as [Lanes, Lanes, Lanes];
@@ -183,32 +203,49 @@ function filmCode(): Uint8Array<ArrayBuffer> {
       made.forEach((value, k) => code.store(to, BANDS * k + band, code.mul(value, scale)));
     }
   });
-  return code.module();
 }
 
-/** Called with the number of steps of two cells and the address of the films. Bands are shown two at once, and summed up two cells at once, one band after another. */
-function sumCode(): Uint8Array<ArrayBuffer> {
-  const code = new LaneCode(2);
+/**
+ * Called with the number of steps of two cells and the addresses of their list, of grounds, of piles and of sums. Two bands are shown and
+ * summed up at once; two quotients are worked out by one division, which costs more than all else.
+ */
+function sumCode(): LaneCode {
+  const code = new LaneCode(5);
   const step = code.variable(0);
-  const [weights, list, out, grounds] = [code.variable(0), code.variable(LIST), code.variable(OUT), code.variable(GROUNDS)];
+  const weights = code.variable(0);
   code.loop(step, [code.param(0), 1], () => {
-    const cells = code.offset(list, step, 16);
-    const places = [0, 8].map((cell): [Whole, Whole] => [
-      code.offset(grounds, code.wholeAt(cells, cell), NUMBER),
-      code.offset(code.param(1), code.wholeAt(cells, cell + 4), NUMBER),
-    ]);
-    let sums: Lanes[] = [0, 0, 0].map((zero) => code.number(zero));
-    for (let band = 0; band < BANDS; band += 2) {
-      const [one, other] = places.map(([ground, film]) => {
-        const under = code.load(ground, band);
-        const [a, b, c] = [0, 1, 2].map((k) => code.load(film, BANDS * k + band)) as [Lanes, Lanes, Lanes];
-        return code.div(code.add(a, code.mul(b, under)), code.sub(code.number(1), code.mul(c, under)));
-      }) as [Lanes, Lanes];
-      code.turned(one, other).forEach((value, next) => {
-        sums = sums.map((sum, k) => code.add(sum, code.mul(value, code.spread(weights, (band + next) * 3 + k))));
-      });
-    }
-    sums.forEach((sum, k) => code.store(code.offset(out, step, 48), k * 2, sum));
+    const at = code.offset(code.param(1), step, 16);
+    const cells = [0, 8].map((cell) =>
+      [GROUND, FILM].map((bytes, i) => code.offset(code.param(2 + i), code.wholeAt(at, cell + i * 4), bytes)),
+    );
+    const none = code.number(0);
+    const sums = cells.map((places) => {
+      const [ground, pile] = places as [Whole, Whole];
+      let ofCell: Lanes[] = [none, none, none];
+      for (let band = 0; band < BANDS; band += 4) {
+        const [[shown, back], [otherShown, otherBack]] = [band, band + 2].map((at) => {
+          const under = code.load(ground, at);
+          const [a, b, c] = [0, 1, 2].map((k) => code.load(pile, BANDS * k + at)) as [Lanes, Lanes, Lanes];
+          return [code.add(a, code.mul(b, under)), code.sub(code.number(1), code.mul(c, under))];
+        }) as [[Lanes, Lanes], [Lanes, Lanes]];
+        const share = code.div(code.number(1), code.mul(back, otherBack));
+        const values = [code.mul(shown, code.mul(otherBack, share)), code.mul(otherShown, code.mul(back, share))];
+        values.forEach((value, next) => {
+          ofCell = ofCell.map((sum, k) => code.add(sum, code.mul(value, code.load(weights, BANDS * k + band + 2 * next))));
+        });
+      }
+      return ofCell;
+    }) as [Lanes[], Lanes[]];
+    const out = code.offset(code.param(4), step, 6 * NUMBER);
+    const [[x, y, z], [otherX, otherY, otherZ]] = sums as [[Lanes, Lanes, Lanes], [Lanes, Lanes, Lanes]];
+    [
+      [x, y],
+      [z, otherX],
+      [otherY, otherZ],
+    ].forEach(([one, other], i) => {
+      const [even, odd] = code.turned(one as Lanes, other as Lanes);
+      code.store(out, 2 * i, code.add(even, odd));
+    });
   });
-  return code.module();
+  return code;
 }

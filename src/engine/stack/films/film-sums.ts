@@ -1,18 +1,13 @@
-import { entryAt, f64, i32, u32 } from '../../base/at.ts';
+import { entryAt, num, u32 } from '../../base/at.ts';
 import { BANDS } from '../../colour/weights.ts';
 import type { FilmBands } from '../../ink/film/film.ts';
 import { alikeEverywhere, filmOn, type LaidFilm } from '../../ink/film/laid-film.ts';
 import type { Layer } from '../layers.ts';
-import { CellGroups } from './cell-groups.ts';
-import type { CoveredCells } from './cell-groups.ts';
-import { CellPiles } from './cell-piles.ts';
-import { CELLS_AT_ONCE, FilmLanes } from './film-lanes.ts';
-import { FilmWalk, checkBands } from './film-walk.ts';
+import { checkBands, FilmLanes } from './film-lanes.ts';
+import { type CoveredCells, FilmTree, STEP } from './film-tree.ts';
 
-// The module's own name for it: unbundled, hot loops would look up another module's each time.
-const bandCount = BANDS;
-/** Inks below that upper piles can be told apart by: a bit each, and one for all others. */
-const MOST_KINDS = 31;
+/** What a pile begins with: the topmost film below it; null for the paper. */
+type Below = LaidFilm | null;
 
 /**
  * Three weighted sums over the bands of every cell's reflectance under a whole stack.
@@ -23,154 +18,121 @@ const MOST_KINDS = 31;
  * fewer piles than cells. Where films are thinner on films, upper piles differ by what they lie on too. Holds its buffers, for many maps and stacks.
  */
 export class FilmSums {
-  /** cells × 3, longer than that. */
-  sums = new Float64Array(0);
-  /** Reflectances of the lower piles and films of the upper ones, group × (36 a, 36 b, 36 c). */
+  readonly lower: FilmTree;
+  private readonly upper: FilmTree;
   private readonly lanes: FilmLanes;
-  private readonly lowerPiles = new CellPiles();
-  private readonly lower: FilmWalk;
-  private readonly upperPiles = new CellPiles();
-  private readonly upper = new CellGroups();
-  /** The topmost film of each group of upper piles, or what it lies on; null for the paper. */
-  private readonly tops: (LaidFilm | null)[] = [];
-  /** By cell: the kind of its lower pile's topmost film, as a bit; 0 for the paper. */
-  private kinds = new Uint32Array(0);
-  private cellsByPile = new Uint32Array(0);
-  private pileEnd = new Uint32Array(0);
 
   /** @param plain without lanes: see FilmLanes */
   constructor(plain = false) {
+    this.lower = new FilmTree(plain);
+    this.upper = new FilmTree(plain);
     this.lanes = new FilmLanes(plain);
-    this.lower = new FilmWalk(this.lanes);
   }
 
   /**
    * @param layers first down first
    * @param paper 36 bands
    * @param weights 36 × 3, [3 · band + sum]
-   * @returns `sums`
+   * @returns three sums a cell, in a buffer of this object's
    * @throws EngineError 'stack.bad-bands'
    */
   compute(map: CoveredCells, layers: readonly Layer[], paper: ArrayLike<number>, weights: Float64Array): Float64Array {
-    const { lowerPiles, lower, upperPiles, upper } = this;
-    const inks = inksBelow(layers);
-    const half = inks.length > MOST_KINDS ? layers.length : (layers.length + 1) >> 1;
-    lowerPiles.gather(map, layers, [0, half]);
-    lower.start(lowerPiles, paper);
-    for (let i = 0; i < half; i++) lower.lay(entryAt(layers, i));
-    const trapped = layers.some(({ laid }, i) => i >= half && !alikeEverywhere(laid));
-    upperPiles.gather(map, layers, [half, layers.length], trapped ? this.kindsOf(map.cells, inks) : undefined);
-    this.startUpper();
-    if (trapped) this.tellApart(map.words * 32, inks);
-    for (let i = half; i < layers.length; i++) this.layUpper(entryAt(layers, i));
-
-    if (this.sums.length < map.cells * 3) this.sums = new Float64Array(map.cells * 6);
-    this.sortCells(map.cells);
-    const { cellsByPile, lanes } = this;
-    for (let from = 0; from < map.cells; from += CELLS_AT_ONCE) {
-      const to = Math.min(from + CELLS_AT_ONCE, map.cells);
-      for (let i = from; i < to; i++) {
-        const cell = u32(cellsByPile, i);
-        const ground = u32(lower.groups.of, u32(lowerPiles.of, cell)) * bandCount;
-        lanes.note(i - from, ground, u32(upper.of, u32(upperPiles.of, cell)) * 3 * bandCount);
-      }
-      lanes.sum(cellsByPile.subarray(from, to), weights, this.sums);
+    const { lower, upper, lanes } = this;
+    const half = (layers.length + 1) >> 1;
+    lower.find(map, layers, [0, half]);
+    const films = new Films(layers);
+    const [onGrounds, tops] = films.steps(lower, [null]);
+    const begins: Below[] = [];
+    upper.find(films.alike ? map : films.withKinds(map, lower.leaf, tops, begins), layers, [half, layers.length], !films.alike);
+    const [onPiles] = films.steps(upper, films.alike ? [] : upper.kinds.map((kind) => begins[kind] ?? null));
+    lanes.start(films.list, [Math.max(map.cells, (onGrounds.length + onPiles.length) / STEP), map.cells, lower.count, upper.count]);
+    this.layOnPaper(paper, onGrounds);
+    // R′ = R; of piles that begin with something below there are several without a film.
+    for (let pile = films.alike ? 0 : upper.count - 1; pile >= 0; pile--) {
+      const at = pile * 3 * BANDS;
+      lanes.piles.fill(0, at, at + 3 * BANDS).fill(1, at + BANDS, at + 2 * BANDS);
     }
-    return this.sums;
+    lanes.lay('piles', onPiles);
+    lanes.sum(lower.leaf, upper.leaf, weights);
+    return lanes.sums;
   }
 
-  /** Cells one upper pile after another, so that its film stays in the processor's nearest memory. */
-  private sortCells(cells: number): void {
-    const { of, cells: piles } = this.upperPiles;
-    if (this.cellsByPile.length < cells) {
-      this.cellsByPile = new Uint32Array(cells * 2);
-      this.pileEnd = new Uint32Array(cells * 2 + 1);
-    }
-    const { cellsByPile, pileEnd } = this;
-    pileEnd.fill(0, 0, piles + 1);
-    for (let cell = 0; cell < cells; cell++) pileEnd[u32(of, cell) + 1] = u32(pileEnd, u32(of, cell) + 1) + 1;
-    for (let pile = 1; pile < piles; pile++) pileEnd[pile] = u32(pileEnd, pile) + u32(pileEnd, pile - 1);
-    for (let cell = 0; cell < cells; cell++) {
-      const at = u32(pileEnd, u32(of, cell));
-      cellsByPile[at] = cell;
-      pileEnd[u32(of, cell)] = at + 1;
-    }
+  /**
+   * Reflectances of the whole stack's piles, which are those of `lower` then.
+   * @returns piles × 36, in a buffer of this object's
+   * @throws EngineError 'stack.bad-bands'
+   */
+  reflectances(map: CoveredCells, layers: readonly Layer[], paper: ArrayLike<number>): Float64Array {
+    const { lower, lanes } = this;
+    lower.find(map, layers, [0, layers.length]);
+    const films = new Films(layers);
+    const [steps] = films.steps(lower, [null]);
+    lanes.start(films.list, [steps.length / STEP, 0, lower.count, 0]);
+    this.layOnPaper(paper, steps);
+    return lanes.grounds;
   }
 
-  /** Of each cell, what its upper pile lies on: bit 1 + k for the k-th ink, bit 0 for any other, none for the paper. */
-  private kindsOf(cells: number, inks: readonly string[]): Uint32Array {
-    const { lower, lowerPiles } = this;
-    if (this.kinds.length < cells) this.kinds = new Uint32Array(cells * 2);
-    const kindOf = lower.laid.map(({ ink }) => 1 << (1 + inks.indexOf(ink)));
-    for (let cell = 0; cell < cells; cell++) {
-      const top = i32(lower.top, u32(lower.groups.of, u32(lowerPiles.of, cell)));
-      this.kinds[cell] = top < 0 ? 0 : (kindOf[top] ?? 0);
-    }
-    return this.kinds;
-  }
-
-  /** Parts the upper piles by what they lie on. */
-  private tellApart(firstBit: number, inks: readonly string[]): void {
-    const { lower, upper, tops } = this;
-    for (let kind = 0; kind <= inks.length; kind++) {
-      const below = lower.laid.find(({ ink }) => inks.indexOf(ink) + 1 === kind);
-      if (below === undefined) continue;
-      upper.split(firstBit + kind);
-      for (let i = 0; i < upper.madeCount; i++) {
-        this.noFilm(u32(upper.made, i) * 3 * bandCount);
-        tops[u32(upper.made, i)] = below;
-      }
-    }
-  }
-
-  private noFilm(from: number): void {
-    // R′ = R.
-    const { films } = this.lanes;
-    films.fill(0, from, from + 3 * bandCount);
-    films.fill(1, from + bandCount, from + 2 * bandCount);
-  }
-
-  private startUpper(): void {
-    this.upper.start(this.upperPiles);
-    this.lanes.fitFilms(this.upper.capacity * 3 * bandCount);
-    this.lower.reflectance = this.lanes.grounds;
-    this.noFilm(0);
-    this.tops[0] = null;
-  }
-
-  private layUpper(layer: Layer): void {
-    checkBands(layer.film.r0.length);
-    this.upper.split(layer.bit);
-    const { made, from, madeCount } = this.upper;
-    const stride = 3 * bandCount;
-    const done = alikeEverywhere(layer.laid) && this.lanes.lay('films', layer.film, this.upper);
-    for (let i = done ? madeCount : 0; i < madeCount; i++) {
-      const film = filmOn(layer.laid, this.tops[u32(from, i)] ?? null);
-      layOnPile(this.lanes.films, u32(from, i) * stride, u32(made, i) * stride, film);
-    }
-    for (let i = 0; i < madeCount; i++) this.tops[u32(made, i)] = layer.laid;
+  private layOnPaper(paper: ArrayLike<number>, steps: Uint32Array): void {
+    checkBands(paper.length);
+    const { lanes } = this;
+    for (let band = 0; band < BANDS; band++) lanes.grounds[band] = num(paper, band);
+    lanes.lay('grounds', steps);
   }
 }
 
-/** Ids of the inks on which some film has a thickness of its own. */
-function inksBelow(layers: readonly Layer[]): string[] {
-  const inks = new Set<string>();
-  for (const { laid } of layers) if (laid.onInk !== null) for (const ink of laid.onInk.keys()) inks.add(ink);
-  return [...inks];
-}
+/** The films that layers are, wherever they lie. */
+class Films {
+  /** All, each once where they are not alike everywhere. */
+  readonly list: FilmBands[];
+  private readonly layers: readonly Layer[];
+  readonly alike: boolean;
+  private readonly numbers = new Map<FilmBands, number>();
 
-/** One film on a pile: [[q, r0], [back, 1]] · [[b, a], [−c, 1]], scaled so that the last entry is 1. */
-function layOnPile(piles: Float64Array, from: number, to: number, { r0, q, back }: FilmBands): void {
-  for (let band = 0; band < bandCount; band++, from++, to++) {
-    const a = f64(piles, from);
-    const b = f64(piles, from + bandCount);
-    const c = f64(piles, from + 2 * bandCount);
-    const over = f64(r0, band);
-    const through = f64(q, band);
-    const thrown = f64(back, band);
-    const scale = 1 / (1 + thrown * a);
-    piles[to] = (over + through * a) * scale;
-    piles[to + bandCount] = (through * b - over * c) * scale;
-    piles[to + 2 * bandCount] = (c - thrown * b) * scale;
+  constructor(layers: readonly Layer[]) {
+    this.layers = layers;
+    this.alike = layers.every(({ laid }) => alikeEverywhere(laid));
+    this.list = this.alike ? layers.map(({ film }) => film) : [];
+  }
+
+  /**
+   * A tree's steps with films in the place of layers.
+   * @param tops what its piles begin with
+   * @returns them, and the topmost film of each pile, only where films are not alike everywhere
+   */
+  steps({ steps: ofLayers }: FilmTree, tops: Below[]): [Uint32Array, Below[]] {
+    if (this.alike) return [ofLayers, []];
+    const steps = ofLayers.slice();
+    for (let at = 0; at < steps.length; at += STEP) {
+      const { laid } = entryAt(this.layers, u32(steps, at));
+      steps[at] = this.numberOf(filmOn(laid, tops[u32(steps, at + 1)] ?? null));
+      tops[u32(steps, at + 2)] = laid;
+    }
+    return [steps, tops];
+  }
+
+  /**
+   * Cells with what their upper piles lie on, as films tell it apart: 0 for the paper, else an ink, 1 for any that none tells apart.
+   * @param begins receives a film of each kind
+   */
+  withKinds({ cells, words, cover }: CoveredCells, leaf: Uint32Array, tops: readonly Below[], begins: Below[]): CoveredCells {
+    const inks = [...new Set(this.layers.flatMap(({ laid }) => [...(laid.onInk?.keys() ?? [])]))];
+    const told = new Uint32Array(cells * (words + 1));
+    for (let cell = 0; cell < cells; cell++) {
+      const top = tops[u32(leaf, cell)] ?? null;
+      const kind = top === null ? 0 : inks.indexOf(top.ink) + 2;
+      begins[kind] = top;
+      told.set(cover.subarray(cell * words, (cell + 1) * words), cell * (words + 1));
+      told[(cell + 1) * (words + 1) - 1] = kind;
+    }
+    return { cells, words: words + 1, cover: told };
+  }
+
+  private numberOf(film: FilmBands): number {
+    const number = this.numbers.get(film) ?? this.list.length;
+    if (number === this.list.length) {
+      this.numbers.set(film, number);
+      this.list.push(film);
+    }
+    return number;
   }
 }

@@ -18,10 +18,14 @@ describe('FilmLanes', () => {
       const { studio, pulls: stack } = stackOf(shapes, next);
       const grid = { widthMm: studio.paper.widthMm, heightMm: studio.paper.heightMm, rows: 128 };
       const map = new CellMapBuilder().build(placedSpans({ pulls: stack }, studio, grid), grid);
-      const layers = stackLayers({ pulls: stack }, studio);
-      const found = lanes.compute(map, layers, studio.paper.reflectance, weights).slice(0, map.cells * 3);
-      expect(found).toEqual(plain.compute(map, layers, studio.paper.reflectance, weights).slice(0, map.cells * 3));
-      expect(found.every((sum) => sum > 0)).toBe(true);
+      const [over, under] = [stack[0]!.ink, stack.at(-1)!.ink];
+      const trapping = { factor: 0.8, pairs: [{ over, under, factor: 0.5 }] };
+      for (const printed of [studio, { ...studio, trapping }, studio]) {
+        const layers = stackLayers({ pulls: stack }, printed);
+        const found = lanes.compute(map, layers, studio.paper.reflectance, weights).slice(0, map.cells * 3);
+        expect(found).toEqual(plain.compute(map, layers, studio.paper.reflectance, weights).slice(0, map.cells * 3));
+        expect(found.every((sum) => sum > 0)).toBe(true);
+      }
     }
   });
 });

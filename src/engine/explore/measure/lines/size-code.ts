@@ -1,5 +1,5 @@
 import type { PlainCode } from '../../../base/code/plain-code.ts';
-import type { Int, Ints } from '../../../base/code/values.ts';
+import { Int, type Ints, type IntVariable } from '../../../base/code/values.ts';
 import { type EdgeLists, PARTED } from './edge-names.ts';
 
 /** A digit of a size. */
@@ -13,64 +13,78 @@ const MOVES = 30;
  * positive numbers keep their order as whole numbers: two digits of what they are below the greatest sort them but for a few neighbours.
  */
 export function writeSizeCode(code: PlainCode, lists: EdgeLists): void {
-  const [count, least, most, skipped] = [code.int(), code.int(0x7fffffff), code.int(0), code.int()];
-  const [cell, size, at, i] = [code.int(), code.int(), code.int(), code.int()];
-  const [areaMm2, bySize, sizes] = [lists.reals('areaMm2'), lists.ints('bySize'), lists.ints('sizes')];
-  const [half, halfSizes, lower, upper] = [lists.ints('half'), lists.ints('halfSizes'), lists.ints('lower'), lists.ints('upper')];
-  const each = (body: () => void): void => {
-    code.set(i, 0);
-    code.during(i.below(count), () => {
-      body();
-      code.add(i, 1);
-    });
-  };
-  const next = (of: Ints, digit: Int): void => {
-    code.set(at, of.at(digit));
-    code.put(of, digit, at.plus(1));
-  };
+  const count = code.int();
+  takeSizes(code, lists, count);
+  sortByDigits(code, lists, count);
+  putRight(code, lists, count);
+  code.put(lists.ints('found'), 1, count);
+}
+
+/** Lists the cells and the upper halves of their sizes, as what they are below the greatest, in two digits. */
+function takeSizes(code: PlainCode, lists: EdgeLists, count: IntVariable): void {
+  const [cell, size, least, most, skipped] = [code.int(), code.int(), code.int(0x7fffffff), code.int(0), code.int()];
+  const sizes = lists.ints('sizes');
   code.during(cell.below(lists.int('cells')), () => {
-    code.when(areaMm2.at(cell).above(0), () => {
+    code.when(lists.reals('areaMm2').at(cell).above(0), () => {
       code.set(size, lists.ints('areaMm2').at(cell.left(1), 1));
       code.when(size.below(least), () => code.set(least, size));
       code.when(size.above(most), () => code.set(most, size));
-      code.put(bySize, count, cell);
+      code.put(lists.ints('bySize'), count, cell);
       code.put(sizes, count, size);
       code.add(count, 1);
     });
     code.add(cell, 1);
   });
-  code.during(most.minus(least).right(skipped).right(2 * BITS), () => code.add(skipped, 1));
-  each(() => {
-    code.set(size, most.minus(sizes.at(i)).right(skipped));
-    code.put(sizes, i, size);
+  code.during(
+    most
+      .minus(least)
+      .right(skipped)
+      .right(2 * BITS),
+    () => code.add(skipped, 1),
+  );
+  each(code, count, (i) => code.put(sizes, i, most.minus(sizes.at(i)).right(skipped)));
+}
+
+/** Sorts by the lower digit, then by the upper one, each in the order of before. */
+function sortByDigits(code: PlainCode, lists: EdgeLists, count: IntVariable): void {
+  const [size, at, ofLower, ofUpper] = [code.int(), code.int(), code.int(), code.int()];
+  const [bySize, sizes, half, halfSizes] = [lists.ints('bySize'), lists.ints('sizes'), lists.ints('half'), lists.ints('halfSizes')];
+  const [lower, upper] = [lists.ints('lower'), lists.ints('upper')];
+  const next = (of: Ints, digit: Int): void => {
+    code.set(at, of.at(digit));
+    code.put(of, digit, at.plus(1));
+  };
+  each(code, count, (i) => {
+    code.set(size, sizes.at(i));
     next(lower, size.and(DIGITS - 1));
     next(upper, size.right(BITS));
   });
-  const [ofLower, ofUpper] = [code.int(), code.int()];
-  code.set(i, 0);
-  code.during(i.below(DIGITS), () => {
-    for (const [list, sum] of [
-      [lower, ofLower],
-      [upper, ofUpper],
-    ] as const) {
-      code.set(at, list.at(i));
-      code.put(list, i, sum);
-      code.add(sum, at);
-    }
-    code.add(i, 1);
+  const begin = (of: Ints, digit: Int, sum: IntVariable): void => {
+    code.set(at, of.at(digit));
+    code.put(of, digit, sum);
+    code.add(sum, at);
+  };
+  each(code, Int.of(DIGITS), (digit) => {
+    begin(lower, digit, ofLower);
+    begin(upper, digit, ofUpper);
   });
-  each(() => {
+  each(code, count, (i) => {
     code.set(size, sizes.at(i));
     next(lower, size.and(DIGITS - 1));
     code.put(half, at, bySize.at(i));
     code.put(halfSizes, at, size.right(BITS));
   });
-  each(() => {
+  each(code, count, (i) => {
     next(upper, halfSizes.at(i));
     code.put(bySize, at, half.at(i));
   });
-  const [moves, area] = [code.int(count.times(MOVES)), code.real()];
-  each(() => {
+}
+
+/** Sorts what the digits have left; gives back where cells are all about as large. */
+function putRight(code: PlainCode, lists: EdgeLists, count: IntVariable): void {
+  const [cell, at, moves, area] = [code.int(), code.int(), code.int(count.times(MOVES)), code.real()];
+  const [areaMm2, bySize] = [lists.reals('areaMm2'), lists.ints('bySize')];
+  each(code, count, (i) => {
     code.set(cell, bySize.at(i));
     code.set(area, areaMm2.at(cell));
     code.set(at, i);
@@ -82,7 +96,14 @@ export function writeSizeCode(code: PlainCode, lists: EdgeLists): void {
     code.set(moves, moves.minus(i).plus(at));
     code.when(moves.below(0), () => code.giveBack(PARTED));
   });
-  code.put(lists.ints('found'), 1, count);
+}
+
+function each(code: PlainCode, end: Int, body: (i: IntVariable) => void): void {
+  const i = code.int(0);
+  code.during(i.below(end), () => {
+    body(i);
+    code.add(i, 1);
+  });
 }
 
 /** Writes how the moments of cells are summed up, see `momentsOf`. */
