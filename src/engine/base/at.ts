@@ -40,6 +40,11 @@ export function f32(list: Float32Array, index: number): number {
   return list[index] ?? NaN;
 }
 
+/** A number of an Int16Array; NaN beyond its end. */
+export function i16(list: Int16Array, index: number): number {
+  return list[index] ?? NaN;
+}
+
 /** A number of an Int32Array; NaN beyond its end. */
 export function i32(list: Int32Array, index: number): number {
   return list[index] ?? NaN;

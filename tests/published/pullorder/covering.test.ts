@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../src/engine/base/random.ts';
 import { coverLp } from '../../../src/engine/pullorder/bound/cover-lp.ts';
 import { coverBound, type CoverRow } from '../../../src/engine/pullorder/bound/cover.ts';
-import { LetterSets } from '../../../src/engine/pullorder/bound/letter-sets.ts';
+import { LetterSets } from '../../../src/engine/pullorder/bound/sets/letter-sets.ts';
 import { compile } from '../../../src/engine/pullorder/model.ts';
 
 // Source of the values: HiGHS (Huangfu and Hall 2018) through its WASM build, solved at test time; tolerance 1e-6.

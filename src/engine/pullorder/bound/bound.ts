@@ -1,4 +1,4 @@
-import { defined, entryAt, f64, num } from '../../base/at.ts';
+import { entryAt, num } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
 import { distinctOrders, type Meter, type Model } from '../model.ts';
 import { automataOf } from '../search/beam.ts';
@@ -8,12 +8,14 @@ import type { TabledGroup } from '../search/group-table.ts';
 import { CapCuts } from './capped/cap-cuts.ts';
 import { Clashes } from './clashes.ts';
 import { CoverRows } from './cover-rows.ts';
-import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
 import { forcedCounts } from './multiplicity.ts';
 import { OnceSearch } from './once/once-search.ts';
+import { SetRounds } from './set-rounds.ts';
 import { MAX_SUMMED } from './subset-sums.ts';
 import { SumBlocks } from './sum-blocks.ts';
 
+/** Most letters of a block where there is more than one; all sets of four of such are looked at soon. */
+const A_BLOCK = 15;
 /** Work on sets that do not fit, in parts of the work on all else: at first, least and most. */
 const CUT_SHARE = { first: 0.7, least: 0.15, most: 4 };
 /** Work on circles of letters before all else; and in parts of the work on all else, while it raises the bound and when not. */
@@ -36,13 +38,13 @@ const VAIN_ONCE_SHARE = 0.2;
  *
  * Which sets X: groups that split all letters and clash much, then sets that need more than the
  * present cheapest mix of fractions gives them (`coverLp`). What was tried:
- * - pairs and triples alone: no more than 7/3 a letter however the sheets are shuffled; sets of 6 or
- *   7 letters show 2.5, larger ones would show more but rarely finish;
+ * - pairs and triples alone: no more than 7/3 a letter however the sheets are shuffled; sets of 10
+ *   or 12 letters show up to 3, even where their search is cut short;
  * - HiGHS on the same programmes (20 to 90 rows above three letters, up to 2400 in all): at most 1
  *   of 36 to 138 mounts more than ours, in 0.1 to more than 10 s, where ours takes some
  *   hundredths. It stays the outside check (tests/published/pullorder/covering.test.ts);
  * - a guess for A* that follows letters instead of printed pulls: cheaper a step, but blind to what
- *   letters outside the four hold back, so that sets of 5 took more states than sets of 7 do now.
+ *   letters outside the four hold back, so that sets of 5 took more states than sets of 7 then did.
  */
 export class BoundSearch {
   readonly #model: Model;
@@ -51,7 +53,7 @@ export class BoundSearch {
   readonly #letters: readonly number[];
   readonly #rows: CoverRows;
   readonly #clashes: Clashes;
-  #groups: LetterGroups | null = null;
+  #sets: SetRounds | null = null;
   readonly #tasks: Generator<void, void>;
   /** No word is shorter. */
   best: number;
@@ -95,12 +97,18 @@ export class BoundSearch {
     yield* this.#pairs();
     this.#cover(200);
     yield;
-    if (this.#letters.length > 2) this.#groups = yield* this.#triples();
+    if (this.#letters.length > 2) this.#sets = yield* SetRounds.begin(this.#rows, this.#clashes, this.#random, this.#meter);
     // Triples all but settle mild orders, for which the search of all is long; not so shuffled ones.
     this.#cover(200);
     const few = this.#few();
     if (this.below - this.best > 1) yield* few;
-    const blocks = this.#groups && !areFew(this.#model) ? new SumBlocks(this.#groups.split(MAX_SUMMED), this.#rows) : null;
+    const many = this.#letters.length > MAX_SUMMED;
+    const blocks = this.#sets && !areFew(this.#model) ? new SumBlocks(this.#sets.split(many ? A_BLOCK : MAX_SUMMED), this.#rows) : null;
+    // Where they are split into blocks, sets that split them do more at first.
+    for (let t = 0; many && t < 2; t++) {
+      yield* this.#lookAtSets();
+      this.#cover(300);
+    }
     // All triples and fours of a block cost little and, rounded at every size, show most.
     for (let t = 0; blocks && t < 2; t++) yield* this.#sum(blocks);
     const cuts = blocks ? this.#counting(blocks, new CapCuts(this.#model, blocks.blocks, this.#meter).work()) : null;
@@ -112,29 +120,13 @@ export class BoundSearch {
       onceShare = (yield* this.#spend(once, onceShare * rest)) > 0 ? ONCE_SHARE : VAIN_ONCE_SHARE;
       const cut = cuts ? yield* this.#spend(cuts, share * rest) : 0;
       const begun = { units: this.#meter.units, best: this.best };
-      // Larger sets need more a letter, but cost more: by trial they pay after a few smaller ones.
-      const size = [4, 5, 6, 6, 7, 7, 7, 8, 7, 8][round] ?? 7 + (round % 3);
-      const nodes = Math.min(24_000, 4000 * 2 ** (round >> 1));
-      const groups = this.#groups?.split(size) ?? [this.#letters];
-      let guessed = 0;
-      let found = 0;
-      let total = 0;
-      for (const group of groups) {
-        const least = group.length === 1 ? this.#rows.sumOf(group) : yield* this.#rows.least(group, nodes);
-        total += least;
-        if (this.#groups && group.length > 3) {
-          guessed += this.#groups.guessFor(group);
-          found += least;
-        }
-        yield;
-      }
-      this.best = Math.max(this.best, total);
-      if (this.#groups && groups.length > 1 && found > 0) yield* this.#price(size, nodes, found / guessed, 6 + 6 * round);
+      yield* this.#lookAtSets();
       this.#cover(300 * (1 + round));
       yield;
       if (blocks) yield* this.#sum(blocks);
       // A few sheets with all their letters say most where there are few sheets.
-      if (bySheets >= this.best - 2 && round !== 1) bySheets = yield* this.#sheets(2 + Math.min(round >> 1, 4), 4 + round, nodes);
+      if (bySheets >= this.best - 2 && round !== 1)
+        bySheets = yield* this.#sheets(2 + Math.min(round >> 1, 4), 4 + round, Math.min(24_000, 4000 * 2 ** (round >> 1)));
       if (round > 2) yield* few;
       const gained = this.best - begun.best;
       // Which of the two raised the bound more for its work gets more of it from now on.
@@ -183,11 +175,11 @@ export class BoundSearch {
 
   /** A shortest word outright, where there are few sheets. */
   *#few(): Generator<void, void> {
-    if (!this.#groups || !areFew(this.#model)) return;
+    if (!this.#sets || !areFew(this.#model)) return;
     const automata = automataOf(this.#model, this.#meter);
     const splits: TabledGroup[][] = [];
     for (let size = 7; size > 2 && splits.length < 3;) {
-      const split = yield* tabledGroups(this.#model, automata, this.#groups.split(size), { most: 3_000_000, meter: this.#meter });
+      const split = yield* tabledGroups(this.#model, automata, this.#sets.split(size), { most: 3_000_000, meter: this.#meter });
       if (split) splits.push(split);
       else size--;
     }
@@ -204,40 +196,11 @@ export class BoundSearch {
     }
   }
 
-  /** Looks for sets that need more than the cheapest mix of fractions gives them, while it finds some. */
-  *#price(size: number, nodes: number, factor: number, tries: number): Generator<void, void> {
-    let given = this.#cover(0);
-    yield;
-    for (let vain = 0, t = 0; vain < 3 && t < tries; t++) {
-      const set = defined(this.#groups).wanting(size, given, factor);
-      const least = yield* this.#rows.least(set, nodes);
-      if (least <= set.reduce((sum, l) => sum + f64(given, l), 0) + 1e-6) vain++;
-      else {
-        vain = 0;
-        given = this.#cover(0);
-      }
-      yield;
-    }
-  }
-
-  /** How much each two and three letters need; three only where letters are few. */
-  *#triples(): Generator<void, LetterGroups> {
-    const letters = this.#letters;
-    const groups = new LetterGroups(letters, this.#random, this.#meter);
-    for (let i = 0; i < letters.length; i++) {
-      for (let j = 0; j < i; j++)
-        groups.setPair(i, j, this.#rows.sumOf([num(letters, i), num(letters, j)]) + this.#clashes.get(num(letters, i), num(letters, j)));
-    }
-    if (letters.length > MAX_FOR_TRIPLES) return groups;
-    for (let i = 2; i < letters.length; i++) {
-      for (let j = 1; j < i; j++) {
-        for (let h = 0; h < j; h++)
-          groups.setTriple(i, j, h, yield* this.#rows.least([num(letters, i), num(letters, j), num(letters, h)], 2000));
-        yield;
-      }
-    }
-    groups.useTriples();
-    return groups;
+  /** A round of sets of letters; of all letters where they are but two. */
+  *#lookAtSets(): Generator<void, void> {
+    const raise = (least: number): void => void (this.best = Math.max(this.best, least));
+    if (this.#sets) yield* this.#sets.next(raise, () => this.#cover(0));
+    else raise(yield* this.#rows.least(this.#letters, 4000));
   }
 
   /** Finds how much each two letters clash: what they need together beyond what each needs alone. */

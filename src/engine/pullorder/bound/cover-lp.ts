@@ -100,7 +100,7 @@ class Tableau {
       if (leave < 0) return;
       this.#pivot(leave, enter);
       this.#basis[leave] = enter;
-      this.#meter.units += (this.#lines * this.#width) >> 5;
+      this.#meter.units += (this.#lines * this.#width) >> 7;
     }
   }
 

@@ -5,8 +5,8 @@ import { exact } from '../search/exact.ts';
 import { coverLp, type CoverLp } from './cover-lp.ts';
 import { coverBound, type CoverRow } from './cover.ts';
 import { holds, pullsByLetter } from './letter-pulls.ts';
-import { LetterSets, MAX_SET } from './letter-sets.ts';
 import { forcedCounts } from './multiplicity.ts';
+import { LetterSets, MAX_SET } from './sets/letter-sets.ts';
 import { SubsetSums } from './subset-sums.ts';
 
 interface KnownRow extends CoverRow {

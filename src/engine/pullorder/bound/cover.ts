@@ -80,7 +80,7 @@ class CoverSearch {
     for (const value of low) sum += value;
     for (let again = true; again;) {
       again = false;
-      this.#meter.units += this.#rows.length;
+      this.#meter.units += this.#rows.length >> 2;
       for (const row of this.#rows) {
         const gain = raiseRow(row, total - sum, low, high);
         if (gain === 0) continue;

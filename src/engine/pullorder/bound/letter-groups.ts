@@ -1,9 +1,9 @@
-import { entryAt, f64, num } from '../../base/at.ts';
+import { entryAt, f64, num, u8 } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
 import type { Meter } from '../model.ts';
 
 /** Letters up to which all triples are looked at. */
-export const MAX_FOR_TRIPLES = 26;
+export const MAX_FOR_TRIPLES = 100;
 
 /**
  * Splits letters into groups that are likely to need many set-ups. How often a group must come is
@@ -15,7 +15,7 @@ export class LetterGroups {
   readonly #random: Random;
   readonly #meter: Meter;
   readonly #pairs: Float64Array;
-  readonly #triples: Float64Array;
+  readonly #triples: Uint8Array;
   #byTriples = false;
 
   constructor(letters: readonly number[], random: Random, meter: Meter) {
@@ -24,7 +24,7 @@ export class LetterGroups {
     this.#random = random;
     this.#meter = meter;
     this.#pairs = new Float64Array(n * n);
-    this.#triples = new Float64Array(n <= MAX_FOR_TRIPLES ? n ** 3 : 0);
+    this.#triples = new Uint8Array(n <= MAX_FOR_TRIPLES ? n ** 3 : 0);
   }
 
   /** What the letters at places i and j need together. */
@@ -55,7 +55,7 @@ export class LetterGroups {
     const sorted = [...group].sort((a, b) => b - a);
     for (let a = 0; a < k; a++)
       for (let b = a + 1; b < k; b++)
-        for (let c = b + 1; c < k; c++) sum += f64(this.#triples, (num(sorted, a) * n + num(sorted, b)) * n + num(sorted, c));
+        for (let c = b + 1; c < k; c++) sum += u8(this.#triples, (num(sorted, a) * n + num(sorted, b)) * n + num(sorted, c));
     this.#meter.units += 2 + ((k ** 3) >> 5);
     return (2 * sum) / ((k - 1) * (k - 2));
   }

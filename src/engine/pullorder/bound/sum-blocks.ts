@@ -1,5 +1,5 @@
 import type { CoverRows } from './cover-rows.ts';
-import { setsOf } from './sets-of.ts';
+import { setsOf } from './sets/sets-of.ts';
 import type { SubsetSums } from './subset-sums.ts';
 
 /** Sets that are looked at between two pauses. */

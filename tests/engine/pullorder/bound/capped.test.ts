@@ -4,7 +4,7 @@ import { CapCuts } from '../../../../src/engine/pullorder/bound/capped/cap-cuts.
 import { CappedSearch } from '../../../../src/engine/pullorder/bound/capped/capped-search.ts';
 import { SetCounts } from '../../../../src/engine/pullorder/bound/capped/set-counts.ts';
 import { CoverRows } from '../../../../src/engine/pullorder/bound/cover-rows.ts';
-import type { SetOrder } from '../../../../src/engine/pullorder/bound/set-order-table.ts';
+import type { SetOrder } from '../../../../src/engine/pullorder/bound/sets/set-order.ts';
 import { SubsetSums } from '../../../../src/engine/pullorder/bound/subset-sums.ts';
 import { SumBlocks } from '../../../../src/engine/pullorder/bound/sum-blocks.ts';
 import { compile } from '../../../../src/engine/pullorder/model.ts';

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../../src/engine/base/random.ts';
 import { LetterGroups } from '../../../../src/engine/pullorder/bound/letter-groups.ts';
-import { LetterSets } from '../../../../src/engine/pullorder/bound/letter-sets.ts';
-import { smallOrders } from '../../../../src/engine/pullorder/bound/small-orders.ts';
+import { FourNeeds } from '../../../../src/engine/pullorder/bound/sets/four-needs.ts';
+import { LetterSets } from '../../../../src/engine/pullorder/bound/sets/letter-sets.ts';
+import { smallOrders } from '../../../../src/engine/pullorder/bound/sets/small-orders.ts';
 import { compile } from '../../../../src/engine/pullorder/model.ts';
+import { automataOf } from '../../../../src/engine/pullorder/search/beam.ts';
+import { exact } from '../../../../src/engine/pullorder/search/exact.ts';
 import type { PlanProblem } from '../../../../src/engine/pullorder/types.ts';
 import { bruteForce } from '../brute-force.ts';
 
@@ -77,6 +80,57 @@ describe('LetterSets', () => {
       }));
       const { screenModel } = compile({ sheets });
       expect(new LetterSets(screenModel, { units: 0 }).least([...Array(n).keys()], 1e5).least).toBe(shortest);
+    }
+  });
+});
+
+describe('SetSearch', () => {
+  it('should give of seven and eight screens what A* on whole sheets gives, and less only when cut short', () => {
+    let cut = 0;
+    for (let i = 0; i < 12; i++) {
+      const { screenModel } = compile(onceProblem(`seven ${i}`, 7 + (i % 2), 4 + (i % 3), 5 + (i % 4)));
+      const meter = { units: 0 };
+      const truth = exact(screenModel, automataOf(screenModel, meter), { below: Infinity, before: -1, after: -1, maxNodes: 1e6, meter });
+      const sets = new LetterSets(screenModel, { units: 0 });
+      const letters = [...Array(screenModel.letterCount).keys()];
+      expect(sets.least(letters, 1e6), `case ${i}`).toEqual({ least: truth.lower, finished: true });
+      for (const states of [1, 3, 10]) {
+        const { least, finished } = sets.least(letters, states);
+        expect(least).toBeLessThanOrEqual(truth.lower);
+        if (!finished) cut++;
+      }
+    }
+    expect(cut).toBeGreaterThan(12);
+  });
+});
+
+describe('FourNeeds', () => {
+  it('should tell how much sets of orders need, and what shortest words begin with, as trying letter by letter does', () => {
+    const { count, next, words } = smallOrders(4);
+    const needs = new FourNeeds({ units: 0 });
+    const random = randomFrom('fours');
+    const tried = new Map<string, number>();
+    const tryAll = (ids: number[]): number => {
+      const left = [...new Set(ids)].filter((id) => id > 0).sort((a, b) => a - b);
+      if (left.length === 0) return 0;
+      const key = left.join();
+      if (!tried.has(key)) {
+        // Letters that find no work lead nowhere.
+        const ways = [0, 1, 2, 3].map((l) => left.map((id) => next[id * 4 + l]!)).filter((to) => to.some((id, j) => id !== left[j]));
+        tried.set(key, 1 + Math.min(...ways.map(tryAll)));
+      }
+      return tried.get(key)!;
+    };
+    for (let i = 0; i < 120; i++) {
+      const ids = Array.from({ length: 1 + random.int(6) }, () => random.int(count));
+      const set = new Int32Array(words);
+      for (const id of ids) set[id >> 5]! |= 1 << (id & 31);
+      const least = tryAll(ids);
+      const begin = [0, 1, 2, 3].filter((l) => least > 0 && tryAll(ids.map((id) => next[id * 4 + l]!)) === least - 1);
+      const packed = (least << 4) | begin.reduce((bits, l) => bits | (1 << l), 0);
+      if (i % 2) expect(needs.either(set, least) >> 4).toBe(least);
+      else if (least > 0) expect(needs.either(set, least - 1) >> 4).toBe(least);
+      expect(needs.of(set, 0), `case ${i}`).toBe(packed);
     }
   });
 });

@@ -1,8 +1,8 @@
 import { entryAt, num } from '../../../base/at.ts';
 import { bitsAt } from '../../../base/bits.ts';
 import type { Order } from '../../model.ts';
-import { asks, implies, orderOn } from '../letter-sets.ts';
-import type { SetOrder } from '../set-order-table.ts';
+import { asks, implies, orderOn } from '../sets/letter-sets.ts';
+import type { SetOrder } from '../sets/set-order.ts';
 
 /** Which pull of a letter stands for it, of those on a sheet, by the place of the letter. */
 const CHOICES: ((own: readonly number[], place: number) => number)[] = [

@@ -1,6 +1,6 @@
 import { entryAt, num } from '../../../base/at.ts';
 import type { Meter, Model } from '../../model.ts';
-import type { SetOrder } from '../set-order-table.ts';
+import type { SetOrder } from '../sets/set-order.ts';
 import type { SubsetSums } from '../subset-sums.ts';
 import { ordersOn, restrictedTo } from './block-orders.ts';
 import { CappedSearch, type Counted } from './capped-search.ts';

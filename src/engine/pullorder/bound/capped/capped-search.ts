@@ -1,10 +1,10 @@
 import { i32 } from '../../../base/at.ts';
 import type { Meter } from '../../model.ts';
 import { Tuples } from '../../tuples.ts';
-import type { SetOrder } from '../set-order-table.ts';
-import { setsOf } from '../sets-of.ts';
-import { LeftOnSets } from './left-on-sets.ts';
+import type { SetOrder } from '../sets/set-order.ts';
+import { setsOf } from '../sets/sets-of.ts';
 import type { SetCounts } from './set-counts.ts';
+import { TimesLeft } from './times-left.ts';
 
 /** Sets of four see more than sets of three, but cost more: they are looked at after so many steps. */
 const STEPS_ON_THREES = 500;
@@ -34,9 +34,9 @@ export class CappedSearch {
   readonly #whole: Int32Array;
   /** Orders × letters: letters before. */
   readonly #preds: Int32Array;
-  readonly #threes: LeftOnSets;
-  #fours: LeftOnSets | null = null;
-  readonly #newFours: () => LeftOnSets;
+  readonly #threes: TimesLeft;
+  #fours: TimesLeft | null = null;
+  readonly #newFours: () => TimesLeft;
   readonly #onThrees: number;
   #steps = 0;
   readonly #failed: Tuples;
@@ -55,8 +55,8 @@ export class CappedSearch {
     this.#preds = new Int32Array(orders.length * letters);
     orders.forEach(({ preds }, c) => this.#preds.set(preds, c * letters));
     const sets = (k: number): number[][] => [...setsOf([...Array(letters).keys()], k)];
-    this.#threes = new LeftOnSets(orders, sets(3), counted.threes, meter);
-    this.#newFours = () => new LeftOnSets(orders, sets(4), counted.fours, meter);
+    this.#threes = new TimesLeft(orders, sets(3), counted.threes, meter);
+    this.#newFours = () => new TimesLeft(orders, sets(4), counted.fours, meter);
     this.#failed = new Tuples(orders.length + letters, 64);
     this.#key = new Int32Array(orders.length + letters);
     this.#before = new Int32Array(letters);

@@ -1,7 +1,7 @@
 import { i32, u8 } from '../../../base/at.ts';
 import { grown } from '../../grown.ts';
 import type { Meter } from '../../model.ts';
-import { SmallSets } from '../small-sets.ts';
+import { SmallSets } from '../sets/small-sets.ts';
 
 /** Most times of a letter that are told apart. */
 export const MOST_TIMES = 3;

@@ -1,25 +1,27 @@
-import { entryAt, i32, num } from '../../base/at.ts';
-import { bitCount } from '../../base/bits.ts';
-import type { Meter, Model } from '../model.ts';
-import { holds, pullsByLetter } from './letter-pulls.ts';
-import { LetterRelations } from './letter-relations.ts';
-import type { SetOrder } from './set-order-table.ts';
+import { entryAt, num } from '../../../base/at.ts';
+import { bitCount } from '../../../base/bits.ts';
+import type { Meter, Model } from '../../model.ts';
+import { holds, pullsByLetter } from '../letter-pulls.ts';
+import { enterBit, LetterRelations } from '../letter-relations.ts';
+import { FourNeeds } from './four-needs.ts';
+import type { SetOrder } from './set-order.ts';
 import { SetSearch } from './set-search.ts';
-import { codeOf } from './small-orders.ts';
+import { codeOf, smallOrders, type SmallOrders } from './small-orders.ts';
 import { SmallSets } from './small-sets.ts';
 
-/** Most letters of a set; down-sets of an order then number at most 1024. */
-export const MAX_SET = 10;
+/** Most letters of a set; larger ones take long a step. */
+export const MAX_SET = 12;
+const FOURS = smallOrders(4);
 /** Ways to choose one pull of each letter of a sheet that are looked at. */
 const MAX_CHOICES = 6;
 /** Most orders that a search goes by; leaving some out keeps a lower bound one. */
 const MAX_ORDERS = 80;
 
 /**
- * How often the letters of a small set must come together, by A* over the tuples of what is printed
- * on each sheet when all other letters are struck out. What is still to come is underestimated by
- * the exact least lengths on all sets of four of the letters (`SmallSets`): a letter lies in
- * C(k − 1, 3) of those sets, so their sum over that number is a lower bound.
+ * How often the letters of a small set must come together, by A* over the tuples of what is left on
+ * each sheet when all other letters are struck out (`SetSearch`). What is still to come is
+ * underestimated by the exact least lengths on all sets of four of the letters (`FourNeeds`), rounded
+ * up at every size of set (`RestSums`).
  *
  * A letter that comes several times on a sheet is taken as each of its pulls in turn, as sheets of
  * their own: a word that finishes the sheet finishes what is left when pulls are struck out. That
@@ -29,12 +31,14 @@ export class LetterSets {
   readonly #model: Model;
   readonly #meter: Meter;
   readonly #small: SmallSets[] = [];
+  readonly #fours: FourNeeds;
   readonly #pullsOf: Map<number, number[]>[];
   readonly #relations: LetterRelations | null;
 
   constructor(model: Model, meter: Meter) {
     this.#model = model;
     this.#meter = meter;
+    this.#fours = new FourNeeds(meter);
     this.#relations = LetterRelations.of(model, meter);
     this.#pullsOf = pullsByLetter(model.orders);
   }
@@ -58,7 +62,7 @@ export class LetterSets {
     if (letters.length <= 4) return { least: this.#leastOfFour(letters), finished: true };
     const orders = this.#ordersOn(letters);
     if (orders.length === 0) return { least: 0, finished: true };
-    return yield* new SetSearch(orders, letters.length, this.#sets(4), this.#meter).run(maxNodes);
+    return yield* new SetSearch(orders, letters.length, this.#fours, this.#meter).run(maxNodes);
   }
 
   #sets(k: number): SmallSets {
@@ -67,22 +71,24 @@ export class LetterSets {
 
   /** Exact, for at most four letters with one pull of each a sheet; else a lower bound. */
   #leastOfFour(letters: readonly number[]): number {
-    const sets = this.#sets(letters.length);
-    const mask = new Int32Array(sets.orders.words);
-    for (const code of this.#codesOn(letters)) {
-      const id = num(sets.orders.idOf, code);
-      mask[id >> 5] = i32(mask, id >> 5) | (1 << (id & 31));
+    if (letters.length === 4) {
+      const set = new Int32Array(FOURS.words);
+      this.#enterOrders(letters, FOURS, set);
+      return this.#fours.of(set, 0) >> 4;
     }
-    return sets.least(sets.setOf(mask));
+    const sets = this.#sets(letters.length);
+    const set = new Int32Array(sets.orders.words);
+    this.#enterOrders(letters, sets.orders, set);
+    return sets.least(sets.setOf(set));
   }
 
-  /** Codes of the orders on at most four letters. */
-  #codesOn(letters: readonly number[]): number[] {
+  /** Enters the numbers of the orders on at most four letters. */
+  #enterOrders(letters: readonly number[], { idOf }: SmallOrders, set: Int32Array): void {
     const relations = this.#relations;
-    if (relations === null || relations.anyTwice(letters))
-      return this.#ordersOn(letters).map(({ present, preds }) => codeOf(letters.length, present, preds));
-    this.#meter.units += 40 + 2 * relations.orders;
-    return Array.from({ length: relations.orders }, (_, c) => relations.code(c, letters));
+    if (relations !== null && letters.length > 1 && !relations.anyTwice(letters)) {
+      relations.enter(letters, idOf, set);
+      this.#meter.units += letters.length === 3 ? 4 : 6 + (relations.orders >> 1);
+    } else for (const { present, preds } of this.#ordersOn(letters)) enterBit(set, num(idOf, codeOf(letters.length, present, preds)));
   }
 
   /** The distinct orders on the letters, without those that another one implies. */

@@ -1,4 +1,4 @@
-import { num } from '../../base/at.ts';
+import { num } from '../../../base/at.ts';
 
 /** All sets of k of some letters, in the order of a dictionary. */
 export function* setsOf(letters: readonly number[], k: number): Generator<number[], void> {

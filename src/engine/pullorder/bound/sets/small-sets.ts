@@ -1,6 +1,6 @@
-import { i32, num, u8 } from '../../base/at.ts';
-import { bitCount } from '../../base/bits.ts';
-import type { Meter } from '../model.ts';
+import { i32, u16, u8 } from '../../../base/at.ts';
+import { bitCount } from '../../../base/bits.ts';
+import type { Meter } from '../../model.ts';
 import { smallOrders, type SmallOrders } from './small-orders.ts';
 
 /** Sets that are found again without being tidied up. */
@@ -89,7 +89,13 @@ export class SmallSets {
     let tries = 0;
     for (let l = 0; l < k; l++) {
       const kid = this.kid(set, l);
-      if (kid !== set && u8(this.#lower, kid) < length) tries |= 1 << l;
+      if (kid === set) continue;
+      if (u8(this.#lower, kid) < length) tries |= 1 << l;
+      // A letter that finishes never does worse for coming sooner.
+      if (((u8(this.#letters, kid) >> l) & 1) === 0) {
+        tries &= 1 << l;
+        break;
+      }
     }
     // Likeliest first.
     for (let most = 0; most < length && tries !== 0; most++) {
@@ -117,7 +123,7 @@ export class SmallSets {
     for (let w = 0; w < words; w++) {
       for (let bits = i32(this.#masks, set * words + w); bits !== 0; bits &= bits - 1) {
         const id = (w << 5) + (31 - Math.clz32(bits & -bits));
-        const to = num(next, id * k + letter);
+        const to = u16(next, id * k + letter);
         mask[to >> 5] = i32(mask, to >> 5) | (1 << (to & 31));
       }
     }
@@ -174,7 +180,7 @@ export class SmallSets {
         const part = this.#lent;
         part.fill(0);
         for (const id of own) {
-          const to = num(without, id * k + l);
+          const to = u16(without, id * k + l);
           part[to >> 5] = i32(part, to >> 5) | (1 << (to & 31));
         }
         const value = this.#below.least(this.#below.setOf(part));

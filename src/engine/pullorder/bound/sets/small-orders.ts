@@ -1,4 +1,5 @@
-import { i32, num } from '../../base/at.ts';
+import { i32, num } from '../../../base/at.ts';
+import { bitCount } from '../../../base/bits.ts';
 
 /** All partial orders on up to k letters, numbered; 0 is the empty one. */
 export interface SmallOrders {
@@ -9,9 +10,9 @@ export interface SmallOrders {
   /** Code (see `codeOf`) → number, −1 for what is no partial order. */
   idOf: Int16Array;
   /** Row-major, orders × letters: what is left when the letter comes. */
-  next: Int16Array;
+  next: Uint16Array;
   /** Row-major, orders × letters: with the letter left out, among those on k − 1 letters. */
-  without: Int16Array;
+  without: Uint16Array;
   /** Row-major, orders × words: the orders that any word for this one finishes too, itself excepted. */
   implied: Int32Array;
   /** Letters of each, as bits. */
@@ -39,12 +40,13 @@ export function smallOrders(k: number): SmallOrders {
   if (known) return known;
   const below = k > 1 ? smallOrders(k - 1) : null;
   const idOf = new Int16Array(1 << (k * (k + 1))).fill(-1);
-  const found = allOrders(k);
+  // Those that ask least first: the empty one is 0.
+  const found = allOrders(k).sort((a, b) => asked(a) - asked(b));
   found.forEach(({ present, preds }, id) => (idOf[codeOf(k, present, preds)] = id));
   const count = found.length;
   const words = (count + 31) >> 5;
-  const next = new Int16Array(count * k);
-  const without = new Int16Array(count * k);
+  const next = new Uint16Array(count * k);
+  const without = new Uint16Array(count * k);
   const implied = new Int32Array(count * words);
   found.forEach((order, id) => {
     for (let l = 0; l < k; l++) {
@@ -59,6 +61,11 @@ export function smallOrders(k: number): SmallOrders {
   const table: SmallOrders = { k, count, words, idOf, next, without, implied, present: Uint8Array.from(found, (f) => f.present) };
   tables.set(k, table);
   return table;
+}
+
+/** How much an order asks: pairs first, then letters. */
+function asked({ present, preds }: BitOrder): number {
+  return 8 * preds.reduce((n, mask) => n + bitCount(mask), 0) + bitCount(present);
 }
 
 /** All partial orders on up to k letters. */
