@@ -1,6 +1,5 @@
 import * as Comlink from 'comlink';
 import { EngineError } from '../../engine/base/error.ts';
-import { findClash } from '../../engine/explore/search/clash.ts';
 import { countOrders } from '../../engine/explore/search/order-count.ts';
 import { checkExplore } from '../../engine/explore/settings/check.ts';
 import { printNotes } from '../../engine/explore/settings/notes.ts';
@@ -98,7 +97,11 @@ const walls: WallApi = {
   checkExplore: ({ studio, bench, explore }) => checkExplore(explore, of(studio).studio, bench),
   printNotes: ({ studio, bench }) => printNotes(of(studio).studio, bench),
   countOrders: ({ studio, job, bench, explore }) => jobs.find(job, countOrders({ drawer: of(studio).studio, bench, explore })),
-  findClash: ({ studio, job, bench, explore }) => jobs.find(job, findClash({ drawer: of(studio).studio, bench, explore })),
+  async findClash({ studio, job, bench, explore }) {
+    const drawer = of(studio).studio;
+    const { findClash } = await jobs.loading(job, () => import('../../engine/explore/search/clash.ts'));
+    return jobs.find(job, findClash({ drawer, bench, explore }));
+  },
   async veils({ studio, ...request }, onProgress) {
     const pictures = of(studio);
     const { runVeils } = await jobs.loading(request.job, () => import('../jobs/veil-job.ts'));

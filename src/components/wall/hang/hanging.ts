@@ -1,7 +1,6 @@
 import { defined, entryAt, num } from '../../../engine/base/at.ts';
 import { MEASURES } from '../../../engine/explore/measure/variant-measures.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
-import { familiesOf } from '../../../engine/recipe/prints/families.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { numberLocale } from '../../../engine/words/language.ts';
 import { wallTools } from '../../../workers/client/client.ts';
@@ -106,17 +105,14 @@ export class Hanging {
       return { kind: 'rows', sequence: [...this.pinned, ...sequence.filter((index) => !this.pinned.has(index))] };
     }
     if (choice.way === 'pulls' || choice.way === 'inks') return { kind: 'groups', groups: this.groups(pinnedFirst, choice.way) };
-    if (choice.way === 'related')
-      return {
-        kind: 'groups',
-        groups: familiesOf(
-          pinnedFirst.map((place) => {
-            const variant = entryAt(variants, place);
-            return { variant, origin: originOf(variant), place };
-          }),
-          studio,
-        ),
-      };
+    if (choice.way === 'related') {
+      const { familiesOf } = await import('../../../engine/recipe/prints/families.ts');
+      const related = pinnedFirst.map((place) => {
+        const variant = entryAt(variants, place);
+        return { variant, origin: originOf(variant), place };
+      });
+      return { kind: 'groups', groups: familiesOf(related, studio) };
+    }
     if (choice.way === 'measures') return this.byMeasures(variants.length, shown);
     const places = await this.alike(variants, onProgress);
     if (places === null) return null;

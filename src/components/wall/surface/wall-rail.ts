@@ -3,7 +3,6 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { controls } from '../../ui/controls-style.ts';
-import '../print/wall-actions.ts';
 import { say } from '../../words/en/wall/surface.ts';
 
 /** What the rail's buttons do: with the print in focus, or where one stands. */

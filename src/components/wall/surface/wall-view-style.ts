@@ -36,6 +36,10 @@ export const wallViewStyles = css`
     grid-row: 4;
     grid-column: 1 / -1;
   }
+  /* As high as its line will be, so that the wall keeps its height when its code comes. */
+  wall-print-why:not(:defined) {
+    min-height: calc(2.8 * var(--type-small) + 2 * var(--space-3) + 1px);
+  }
   wall-rail {
     grid-row: 5;
     grid-column: 1 / -1;

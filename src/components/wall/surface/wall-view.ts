@@ -7,7 +7,6 @@ import type { PictureOut } from '../../ui/print/picture-out.ts';
 import { say } from '../../words/en/wall/surface.ts';
 import type { HangEvent } from '../hang/hang-choice.ts';
 import type { Hanging } from '../hang/hanging.ts';
-import '../print/print-why.ts';
 import type { RangesEvent } from '../hang/wall-filter.ts';
 import type { ComparePrints } from '../print/compare-prints.ts';
 import { freeSide, heldPair } from '../print/held-pair.ts';
@@ -37,6 +36,8 @@ export class WallView extends HungWall {
   static override styles = [controls, wallViewStyles];
 
   @state() private filtering = false;
+  /** Whether the code was asked for that says something of a print. */
+  private wordsAsked = false;
   /** True once the user has walked away from where one comes in. */
   @state() private moved = false;
   /** The print that the mouse is over; −1 for none. */
@@ -56,6 +57,14 @@ export class WallView extends HungWall {
 
   protected trouble(sentence: string): void {
     this.actions.problem(sentence);
+  }
+
+  /** What is said of a print comes once prints hang, so that it does not hold up the first. */
+  protected override updated(changed: Map<PropertyKey, unknown>): void {
+    super.updated(changed);
+    if (this.wordsAsked || this.found === 0) return;
+    this.wordsAsked = true;
+    setTimeout(() => this.fetch(() => Promise.all([import('../print/print-why.ts'), import('../print/wall-actions.ts')])));
   }
 
   /** Fetches a part of the wall that stands empty until its code has come. */
