@@ -188,6 +188,7 @@ export class WallScene implements SteeredWall {
 
   resize(width: number, height: number, density: number): void {
     if (width < 1 || height < 1) return;
+    const shown = this.steering.shows(this.focus);
     this.size = { width, height };
     this.density = Math.min(MOST_DENSITY, density);
     this.drawing.resize({ width, height, density: this.density });
@@ -197,6 +198,7 @@ export class WallScene implements SteeredWall {
     else {
       this.steering.fit();
       this.refresh();
+      if (shown) this.steering.reveal(this.focus);
     }
   }
 

@@ -95,6 +95,7 @@ export const wallRoomStyles = css`
     aside {
       grid-row: 2;
       display: block;
+      min-height: auto;
       border-right: 0;
       border-top: 1px solid var(--line);
     }
@@ -108,6 +109,14 @@ export const wallRoomStyles = css`
     .progress button {
       padding-inline: var(--space-4);
       font-size: var(--type-label);
+    }
+    .progress .lying {
+      padding: var(--space-1) var(--space-2);
+    }
+    .lying svg {
+      display: block;
+      height: 36px;
+      overflow: visible;
     }
     .count {
       flex: 1;

@@ -216,24 +216,25 @@ export class WallRoom extends LitElement {
       complete: this.complete,
       unfolded: this.narrow ? this.unfolded : null,
       fold: () => (this.unfolded = !this.unfolded),
+      showLying: () => void this.showSetting('wall-places'),
       find: () => this.findOrBack(),
       findMore: () => this.findMore(),
     };
     return html`
       ${wallProgress(progress)}
       ${derivedSentence(run.derived, (ask) => this.findDerived(ask))}
-      ${wallSentence({ run, store, problems, showProblem: () => void this.showProblem() })}
+      ${wallSentence({ run, store, problems, showProblem: () => void this.showSetting('.problem') })}
       ${wallProgressLine(run)}
     `;
   }
 
-  /** Brings the first sentence of what cannot be met into view, which may stand far down. */
-  private async showProblem(): Promise<void> {
+  /** Brings a part of the settings into view, as the first sentence of what cannot be met, which may stand far down. */
+  private async showSetting(selector: string): Promise<void> {
     this.unfolded = true;
     await this.updateComplete;
     const settings = this.renderRoot.querySelector('.settings');
-    const problem = settings === null ? null : deepFind(settings, '.problem');
-    if (problem !== null) showUnfolded(problem);
+    const part = settings === null ? null : deepFind(settings, selector);
+    if (part !== null) showUnfolded(part);
   }
 
   private settings() {

@@ -59,9 +59,10 @@ export class Camera implements View {
   /** The view one comes in with: from the top left, with prints that are large enough to be judged. */
   startView(): View {
     const all = this.overview();
-    const { view, print, padding } = this;
-    const scale = FIRST_PRINT_PX / print.width;
-    return view.width < NARROW_PX || all.scale >= scale ? all : { scale, x: padding, y: padding };
+    const { view, wall, print, padding } = this;
+    const across = view.width < NARROW_PX ? Math.min((view.width - 2 * padding) / wall.width, this.posterScale) : Infinity;
+    const scale = Math.min(FIRST_PRINT_PX / print.width, across);
+    return all.scale >= scale ? all : { scale, x: padding, y: padding };
   }
 
   /** The whole wall, or its full width from the top when it is tall. */

@@ -119,6 +119,14 @@ export class Steering {
     this.moves.goTo(this.camera.overview());
   }
 
+  /** Whether all of a print is in view. */
+  shows(index: number): boolean {
+    const { planned, size } = this.wall;
+    if (index < 0 || !planned.hangs(index)) return false;
+    const { left, top, width, height } = this.wall.frameOf(index);
+    return left >= 0 && top >= 0 && left + width <= size.width && top + height <= size.height;
+  }
+
   /** Brings a print into view, moving as little as need be. */
   reveal(index: number): void {
     if (!this.wall.planned.hangs(index)) return;

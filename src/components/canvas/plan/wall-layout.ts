@@ -1,8 +1,8 @@
 /** A print's height in wall units; everything else on the wall is measured by it. */
 export const PRINT_HEIGHT = 100;
 const GAP_ACROSS = 17;
-/** On a narrow view prints are never laid smaller than this, px; such a wall is walked downwards. */
-const LEAST_PRINT_PX = 62;
+/** On a narrow view prints are never laid narrower than this, px, so that they can be judged; such a wall is walked downwards. */
+const LEAST_PRINT_PX = 92;
 const NARROW_PX = 600;
 /** Room under a print for its number. */
 const GAP_DOWN = 24;
@@ -31,7 +31,7 @@ export interface WallLayout extends Extent {
 
 /**
  * Lays out a wall so that, seen whole, its prints are as large as they can be; on a narrow view so
- * that they can still be told apart, with as many rows as that takes.
+ * that they can be judged, with as many rows as that takes.
  * @param places how many prints hang on it
  * @param sheetAspect width ÷ height of the paper
  * @param view what the wall is seen through, CSS px
@@ -51,8 +51,8 @@ export function layWall(places: number, sheetAspect: number, view: Extent): Wall
       columns = tried;
     }
   }
-  if (view.width < NARROW_PX && best * PRINT_HEIGHT < LEAST_PRINT_PX) {
-    columns = Math.max(1, Math.min(count, Math.floor(view.width / ((cellWidth * LEAST_PRINT_PX) / PRINT_HEIGHT))));
+  if (view.width < NARROW_PX && best * printWidth < LEAST_PRINT_PX) {
+    columns = Math.max(1, Math.min(count, Math.floor(view.width / ((cellWidth * LEAST_PRINT_PX) / printWidth))));
   }
   const rows = Math.ceil(count / columns);
   return {

@@ -1,6 +1,8 @@
 import { html, nothing } from 'lit';
 import { numberLocale } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/run.ts';
+import { say as settings } from '../../words/en/wall/settings.ts';
+import { placePicture } from '../settings/place-pictures.ts';
 import type { WallRun } from './wall-run.ts';
 
 /** How many more are found at a time. */
@@ -20,21 +22,31 @@ export interface WallProgress {
   /** On a narrow page, whether the settings are unfolded; null on a wide one, where they always are. */
   unfolded: boolean | null;
   fold(): void;
+  /** Unfolds them where they say how pulls lie. */
+  showLying(): void;
   find(): void;
   findMore(): void;
 }
 
 /** How many prints hang of how many, and the button that finds them. */
 export function wallProgress(progress: WallProgress) {
-  const { run, count, unfolded } = progress;
+  const { run, count, unfolded, complete } = progress;
+  const of = say.of((run.asked === 0 ? count : run.asked).toLocaleString(numberLocale()));
   return html`<div class="progress">
     <p class="count">
-      <b>${run.found.toLocaleString(numberLocale())}</b> <span class="soft">${say.of((run.asked === 0 ? count : run.asked).toLocaleString(numberLocale()))}</span>
+      <b>${run.found.toLocaleString(numberLocale())}</b>${complete && unfolded !== null ? nothing : html` <span class="soft">${of}</span>`}
     </p>
     ${
       unfolded === null
         ? nothing
-        : html`<button aria-expanded=${unfolded} aria-controls="settings" @click=${() => progress.fold()}>
+        : html`${
+            unfolded
+              ? nothing
+              : html`<button class="lying" title=${settings.howPullsLie} aria-label=${settings.howPullsLie} @click=${() => progress.showLying()}>
+                ${placePicture('anywhere')}
+              </button>`
+          }
+          <button aria-expanded=${unfolded} aria-controls="settings" @click=${() => progress.fold()}>
           ${unfolded ? say.foldSettings : say.settings}
         </button>`
     }

@@ -1,4 +1,5 @@
 import { describe, it, expect } from 'vitest';
+import { Camera } from '../../../../src/components/canvas/camera/camera.ts';
 import { layWall } from '../../../../src/components/canvas/plan/wall-layout.ts';
 
 describe('layWall', () => {
@@ -17,12 +18,18 @@ describe('layWall', () => {
     }
   });
 
-  it('should lay prints that can be told apart on a phone', () => {
-    const view = { width: 390, height: 560 };
-    const layout = layWall(200, 560 / 760, view);
-    const printHeightPx = (view.width / layout.width) * layout.printHeight;
-    expect(printHeightPx).toBeGreaterThan(55);
-    expect(layout.columns * layout.rows).toBeGreaterThanOrEqual(200);
+  it.each([360, 375, 390, 412, 430])('should lay prints that can be judged on a phone %i px wide', (width) => {
+    const view = { width, height: 610 };
+    for (const places of [30, 200]) {
+      const layout = layWall(places, 560 / 760, view);
+      const camera = new Camera();
+      camera.fit(view, layout, { width: layout.printWidth, height: layout.printHeight });
+      // Asked for: about 120 px; three of a phone's width are as near as whole prints come.
+      expect(layout.printWidth * camera.scale).toBeGreaterThan(92);
+      expect(layout.printWidth * camera.scale).toBeLessThan(125);
+      expect(layout.width * camera.scale).toBeLessThan(width);
+      expect(layout.columns * layout.rows).toBeGreaterThanOrEqual(places);
+    }
   });
 
   it('should keep the proportions of the sheet', () => {

@@ -17,7 +17,7 @@ export const say: typeof english = {
   settings: 'Einstellungen',
   stop: 'Anhalten',
   findMore: (more) => `${more} weitere suchen`,
-  findMore2: 'Weitere suchen',
+  findMore2: 'Weitere',
   findPrints: 'Drucke suchen',
   backToAll: 'Zurück zu allen',
   printsFound: 'Gefundene Drucke',
