@@ -20,7 +20,7 @@ const BLUE_TERMS = 14;
 const COLOUR = 16;
 /** Pairs at a time, four a step. */
 const PAIRS = 256;
-const STEP = 4;
+export const STEP = 4;
 /** Where things lie, in bytes: what a step hands on, pairs, differences, colours. */
 const HELD = { at: 0, step: 8 * 16 };
 const PAIR = { at: (PAIRS / STEP) * HELD.step, step: STEP * 8 };
@@ -42,6 +42,7 @@ const COLOURS = OUT.at + PAIRS * 4;
 export class NearLanes {
   private readonly room: LaneRoom;
   private readonly run: LaneFunction | null;
+  private readonly runRows: LaneFunction | null;
   private colours = new Float32Array(0);
   private exact = new Float64Array(0);
   private chunk = new Uint32Array(0);
@@ -51,7 +52,8 @@ export class NearLanes {
   /** @param plain one by one, as on machines without WebAssembly */
   constructor(plain = false) {
     this.room = new LaneRoom(plain);
-    this.run = this.room.load(nearCode());
+    this.run = this.room.load(nearCode(false));
+    this.runRows = this.room.load(nearCode(true));
   }
 
   /** Takes the colours whose pairs are asked next; parameters as of DeltaELanes.hold. */
@@ -85,9 +87,7 @@ export class NearLanes {
 
   private some(pairs: Uint32Array, [from, count]: readonly [number, number], deltaE: number): void {
     const { out, chunk, squares } = this;
-    const sure = deltaE - MISS - deltaE * MISS_SHARE;
-    const least = sure > 0 ? sure * sure : -1;
-    const most = (deltaE + MISS + deltaE * MISS_SHARE) ** 2;
+    const [least, most] = sureSquares(deltaE);
     if (this.run === null) squares.fill(Number.NaN, 0, count);
     else {
       chunk.set(pairs.subarray(from * 2, (from + count) * 2));
@@ -99,17 +99,54 @@ export class NearLanes {
       const square = f32(squares, i);
       if (square < least) out[from + i] = 1;
       else if (square > most) out[from + i] = 0;
-      else out[from + i] = this.differenceOf(pairs, from + i) <= deltaE ? 1 : 0;
+      else out[from + i] = this.differenceOf(u32(pairs, (from + i) * 2), u32(pairs, (from + i) * 2 + 1)) <= deltaE ? 1 : 0;
     }
   }
 
-  private differenceOf(pairs: Uint32Array, pair: number): number {
-    return deltaE2000At(this.exact, u32(pairs, pair * 2) * 3, this.exact, u32(pairs, pair * 2 + 1) * 3);
+  /**
+   * Asks of colours whether any of STEP further ones, which lie side by side, is within a difference.
+   * @param rows a colour and the first of those it is compared with a row, by their numbers
+   * @param count of rows
+   * @returns 1 or 0 for each row, in a buffer of this object's that may be longer
+   */
+  anyWithin(rows: Uint32Array, count: number, deltaE: number): Uint8Array {
+    if (this.out.length < count) this.out = new Uint8Array(count * 2);
+    const { out, chunk, squares } = this;
+    const [least, most] = sureSquares(deltaE);
+    for (let from = 0; from < count; from += PAIRS / STEP) {
+      const to = Math.min(count, from + PAIRS / STEP);
+      chunk.set(rows.subarray(from * 2, to * 2));
+      if (this.runRows === null) squares.fill(Number.NaN);
+      else this.runRows(to - from);
+      for (let row = from, at = 0; row < to; row++) {
+        let any = 0;
+        for (let place = 0; place < STEP; place++) {
+          const square = f32(squares, at++);
+          if (square > most) continue;
+          if (square < least || this.differenceOf(u32(rows, row * 2), u32(rows, row * 2 + 1) + place) <= deltaE) any = 1;
+        }
+        out[row] = any;
+      }
+    }
+    return out;
+  }
+
+  private differenceOf(one: number, other: number): number {
+    return deltaE2000At(this.exact, one * 3, this.exact, other * 3);
   }
 }
 
-/** Called with the number of steps of four pairs; the loops are those of `deltaECode` in delta-e-lanes.ts. */
-function nearCode(): Uint8Array<ArrayBuffer> {
+/** Squares below which a difference is within for sure, and above which it is not. */
+function sureSquares(deltaE: number): [least: number, most: number] {
+  const sure = deltaE - MISS - deltaE * MISS_SHARE;
+  return [sure > 0 ? sure * sure : -1, (deltaE + MISS + deltaE * MISS_SHARE) ** 2];
+}
+
+/**
+ * Called with the number of steps of four pairs; the loops are those of `deltaECode` in delta-e-lanes.ts.
+ * @param rows a step is a colour and the first of four that lie side by side
+ */
+function nearCode(rows: boolean): Uint8Array<ArrayBuffer> {
   const code = new LaneCode(1, true);
   const place = ({ at, step: bytes }: { at: number; step: number }, step: Whole): Whole => code.offset(code.variable(at), step, bytes);
   const each = (body: (held: Whole, step: Whole) => void): void => {
@@ -119,9 +156,13 @@ function nearCode(): Uint8Array<ArrayBuffer> {
   const keep = (held: Whole, values: readonly Lanes[]): void => values.forEach((value, i) => code.store(held, i * STEP, value));
   const kept = (held: Whole, count: number): Lanes[] => Array.from({ length: count }, (_, i) => code.load(held, i * STEP));
   each((held, step) => {
-    const pair = place(PAIR, step);
-    const colours = (bytes: number): Whole[] =>
-      [0, 8, 16, 24].map((next) => place({ at: COLOURS, step: COLOUR }, code.wholeAt(pair, next + bytes)));
+    const pair = place(rows ? { ...PAIR, step: 8 } : PAIR, step);
+    const colour = (bytes: number): Whole => place({ at: COLOURS, step: COLOUR }, code.wholeAt(pair, bytes));
+    const colours = (bytes: number): Whole[] => {
+      if (!rows) return [0, 8, 16, 24].map((next) => colour(next + bytes));
+      const first = colour(bytes);
+      return [0, 1, 2, 3].map((next) => code.offset(first, code.variable(next), bytes === 0 ? 0 : COLOUR));
+    };
     const [one, two] = [code.fours(colours(0)), code.fours(colours(4))];
     keep(held, [...stretched(code, one, two), one[0], two[0]]);
   });

@@ -37,6 +37,17 @@ describe('NearLanes', () => {
       expect([...lanes.within(pairsOf(count), count, deltaE).subarray(0, count)]).toEqual(expected);
       expect([...plain.within(pairsOf(count), count, deltaE).subarray(0, count)]).toEqual(expected);
     }
+    // Each with the four that begin at its neighbour.
+    const rows = Uint32Array.from({ length: 2 * (count - 2) }, (_, i) => i + (i & 1) * (i % 3 === 0 ? 1 : 0));
+    for (const deltaE of [sorted[300]!, 10]) {
+      const expected = Array.from({ length: count - 2 }, (_, row) => {
+        const [one, first] = [rows[row * 2]!, rows[row * 2 + 1]!];
+        return [0, 1, 2, 3].some((next) => deltaE2000At(lab, one * 3, lab, (first + next) * 3) <= deltaE) ? 1 : 0;
+      });
+      expect(new Set(expected).size).toBe(2);
+      expect([...lanes.anyWithin(rows, count - 2, deltaE).subarray(0, count - 2)]).toEqual(expected);
+      expect([...plain.anyWithin(rows, count - 2, deltaE).subarray(0, count - 2)]).toEqual(expected);
+    }
     for (let i = 0; i < count; i++) {
       for (const share of [0.99, 1 - 1e-13, 1, 1.01]) {
         const [found] = lanes.within(Uint32Array.of(i * 2, i * 2 + 1), 1, exact[i]! * share);

@@ -1,6 +1,6 @@
-import { f64, u32, u8 } from '../../base/at.ts';
+import { f64, u16, u32, u8 } from '../../base/at.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
-import { NearLanes } from '../../colour/near-lanes.ts';
+import { NearLanes, STEP } from '../../colour/near-lanes.ts';
 import { WithinDeltaE } from '../../colour/within-delta-e.ts';
 import { type FilmBands, overFilm } from '../../ink/film/film.ts';
 import { OVERPRINT_COLOUR_DELTA_E } from '../../ink/film/overprint.ts';
@@ -8,8 +8,16 @@ import type { CellMap } from '../../stack/types.ts';
 
 const within = new WithinDeltaE(OVERPRINT_COLOUR_DELTA_E);
 const lanes = new NearLanes();
-/** Cells and swatches, two a pair; swatches are numbered after the cells. */
-let pairs = new Uint32Array(1024);
+/** Swatches are looked for by parts of L; the first and the last hold all that lies beyond. */
+const PARTS = 50;
+const PART_L = 2;
+/** By part the first swatch within reach, and the one after the last. */
+const firstOf = new Uint16Array(PARTS);
+const endOf = new Uint16Array(PARTS);
+/** L, a and b of what nothing is near to. */
+const NOTHING = -1000;
+/** Cells and swatches, the first of some; swatches are numbered after the cells. */
+let rows = new Uint32Array(1024);
 
 /**
  * Area of overprint colours: under two or more pulls, further than OVERPRINT_COLOUR_DELTA_E from the
@@ -18,32 +26,44 @@ let pairs = new Uint32Array(1024);
  * @param swatches as pullSwatches gives them
  */
 export function overprintColourArea(map: CellMap, lab: Float64Array, swatches: readonly Lab[]): number {
-  const inks = Float64Array.from(swatches.toSorted((one, other) => one[0] - other[0]).flat());
+  const byL = swatches.toSorted((one, other) => one[0] - other[0]);
+  markReach(byL);
+  const perCell = Math.ceil(byL.length / STEP);
   let count = 0;
   let area = 0;
   for (let cell = 0; cell < map.cells; cell++) {
     if (!(f64(map.areaMm2, cell) > 0) || !underTwo(map, cell)) continue;
-    if (pairs.length < (count + swatches.length) * 2) pairs = longer(pairs, (count + swatches.length) * 4);
+    if (rows.length < (count + perCell) * 2) rows = longer(rows, (count + perCell) * 4);
+    const part = Math.max(0, Math.min(PARTS - 1, Math.floor(f64(lab, cell * 3) / PART_L)));
     const from = count;
-    const l = f64(lab, cell * 3);
-    const reach = within.reachL(l);
-    // Swatches lie darkest first.
-    for (let ink = 0; ink < inks.length && f64(inks, ink) <= l + reach; ink += 3) {
-      if (f64(inks, ink) < l - reach) continue;
-      pairs[count * 2] = cell;
-      pairs[count++ * 2 + 1] = map.cells + ink / 3;
+    for (let ink = u16(firstOf, part), end = u16(endOf, part); ink < end; ink += STEP) {
+      rows[count * 2] = cell;
+      rows[count++ * 2 + 1] = map.cells + ink;
     }
     if (count === from) area += f64(map.areaMm2, cell);
   }
+  // Beyond the last of them come some that nothing is near to.
+  const inks = new Float64Array((byL.length + STEP) * 3).fill(NOTHING);
+  inks.set(byL.flat());
   lanes.hold(lab, map.cells, inks);
-  const near = lanes.within(pairs, count, OVERPRINT_COLOUR_DELTA_E);
-  for (let pair = 0; pair < count;) {
-    const cell = u32(pairs, pair * 2);
+  const near = lanes.anyWithin(rows, count, OVERPRINT_COLOUR_DELTA_E);
+  for (let row = 0; row < count;) {
+    const cell = u32(rows, row * 2);
     let found = 0;
-    for (; pair < count && pairs[pair * 2] === cell; pair++) found |= u8(near, pair);
+    for (; row < count && rows[row * 2] === cell; row++) found |= u8(near, row);
     if (found === 0) area += f64(map.areaMm2, cell);
   }
   return area;
+}
+
+/** @param byL swatches, darkest first */
+function markReach(byL: readonly Lab[]): void {
+  for (let part = 0; part < PARTS; part++) {
+    const [from, to] = [part * PART_L, (part + 1) * PART_L];
+    const reach = Math.max(within.reachL(from), within.reachL(to));
+    firstOf[part] = part === 0 ? 0 : byL.filter(([l]) => l < from - reach).length;
+    endOf[part] = part === PARTS - 1 ? byL.length : byL.filter(([l]) => l <= to + reach).length;
+  }
 }
 
 function longer(from: Uint32Array, length: number): Uint32Array<ArrayBuffer> {
