@@ -29,21 +29,31 @@ const bins = new ColourBins();
  * Area by colour. Cells join, largest first, the first colour within `sameDeltaE`; a colour is
  * that of its largest cell.
  * @param lab cells × 3
- * @param bySize cells that take some of the sheet, largest first (see cellsBySize)
+ * @param bySize cells that take some of the sheet, largest first (see MapFigures)
  * @returns largest area first
  */
 export function colourAreas(
-  { areaMm2 }: Pick<CellMap, 'areaMm2'>,
+  map: Pick<CellMap, 'areaMm2'>,
   lab: Float64Array,
   bySize: Uint32Array,
   sameDeltaE = SAME_COLOUR_DELTA_E,
 ): ColourArea[] {
+  tell(map, lab, bySize, sameDeltaE);
+  return colours.found(lab).sort((a, b) => b.areaMm2 - a.areaMm2);
+}
+
+/** How many colours `colourAreas` tells apart, and how much of the sheet the largest takes, mm². */
+export function colourCount(map: Pick<CellMap, 'areaMm2'>, lab: Float64Array, bySize: Uint32Array): { count: number; largestMm2: number } {
+  tell(map, lab, bySize, SAME_COLOUR_DELTA_E);
+  return { count: colours.count, largestMm2: colours.largestMm2 };
+}
+
+function tell({ areaMm2 }: Pick<CellMap, 'areaMm2'>, lab: Float64Array, bySize: Uint32Array, sameDeltaE: number): void {
   lanes.hold(lab, Math.min(lab.length / 3, areaMm2.length));
-  const colours = new Colours(lab, sameDeltaE);
+  colours.start(lab, sameDeltaE);
   for (let from = 0, cells = FIRST_CELLS; from < bySize.length; from += cells, cells = Math.min(cells * 2, MOST_ASKED)) {
     colours.take(bySize, [from, Math.min(from + cells, bySize.length)], areaMm2);
   }
-  return colours.found().sort((a, b) => b.areaMm2 - a.areaMm2);
 }
 
 /** Of each cell that a colour is of, the colour's number. */
@@ -67,30 +77,37 @@ function joinKnown(pairs: Uint32Array, ends: Uint32Array, near: Uint8Array): num
   return count;
 }
 
-/** Colours that are told apart. */
+/** Colours that are told apart. Holds its buffers, for many prints. */
 class Colours {
+  count = 0;
   private areaMm2 = new Float64Array(256);
   /** The cell that each colour is of, by number. */
   private cellOf = new Uint32Array(256);
-  private count = 0;
-  private readonly lab: Float64Array;
-  private readonly deltaE: number;
-  private readonly within: WithinDeltaE;
+  private lab: Float64Array = new Float64Array(0);
+  private deltaE = SAME_COLOUR_DELTA_E;
+  private within = new WithinDeltaE(SAME_COLOUR_DELTA_E);
 
-  constructor(lab: Float64Array, deltaE: number) {
+  start(lab: Float64Array, deltaE: number): void {
+    if (deltaE !== this.deltaE) this.within = new WithinDeltaE(deltaE);
     this.lab = lab;
     this.deltaE = deltaE;
-    this.within = new WithinDeltaE(deltaE);
+    this.count = 0;
     bins.start(deltaE < LEAST_BIN_DELTA_E ? new WithinDeltaE(LEAST_BIN_DELTA_E) : this.within);
     if (numberOf.length < lab.length / 3) numberOf = new Uint32Array(lab.length);
   }
 
-  found(): ColourArea[] {
-    const { lab, areaMm2, cellOf } = this;
+  found(lab: Float64Array): ColourArea[] {
+    const { areaMm2, cellOf } = this;
     return Array.from({ length: this.count }, (_, i) => {
       const at = u32(cellOf, i) * 3;
       return { lab: [f64(lab, at), f64(lab, at + 1), f64(lab, at + 2)], areaMm2: f64(areaMm2, i) };
     });
+  }
+
+  get largestMm2(): number {
+    let largest = 0;
+    for (let i = 0; i < this.count; i++) largest = Math.max(largest, f64(this.areaMm2, i));
+    return largest;
   }
 
   /** The cells [from, to) of a list, at most MOST_ASKED. */
@@ -154,7 +171,10 @@ class Colours {
       this.areaMm2 = areas;
       this.cellOf = cells;
     }
+    this.areaMm2[this.count] = 0;
     this.cellOf[this.count] = cell;
     return this.count++;
   }
 }
+
+const colours = new Colours();

@@ -1,7 +1,7 @@
 import { f64, u32 } from '../../base/at.ts';
 import type { Lab } from '../../colour/lab.ts';
 import type { CellMap } from '../../stack/types.ts';
-import { type ColourArea, colourAreas } from './colour-areas.ts';
+import { colourCount } from './colour-areas.ts';
 import { edgeMeasure } from './edges.ts';
 import type { MapFigures } from './lines/figure-room.ts';
 import { mapFigures } from './map-figures.ts';
@@ -9,8 +9,9 @@ import { overprintColourArea } from './overprint-colours.ts';
 
 /** What a print is like, exact from its cells. */
 export interface Measures {
-  /** Colours told apart, paper among them, largest area first. */
-  colours: ColourArea[];
+  /** Colours told apart, paper among them, and the area of the largest, mm². */
+  colours: number;
+  mainColourMm2: number;
   /** Share of the sheet that some pull covers, 0–1. */
   coverage: number;
   /** Darkest and lightest L of any area, paper included. */
@@ -31,8 +32,10 @@ export interface Measures {
  */
 export function measureVariant(map: CellMap, lab: Float64Array, swatches: readonly Lab[], figures: MapFigures = mapFigures(map)): Measures {
   const lightness = lightnessRange(lab, figures);
+  const { count, largestMm2 } = colourCount(map, lab, figures.bySize);
   return {
-    colours: colourAreas(map, lab, figures.bySize),
+    colours: count,
+    mainColourMm2: largestMm2,
     coverage: coverage(map),
     lightness,
     overprintColourMm2: overprintColourArea(map, lab, swatches),

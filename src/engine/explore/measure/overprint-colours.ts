@@ -1,4 +1,4 @@
-import { f64, u16, u32, u8 } from '../../base/at.ts';
+import { entryAt, f64, u16, u32, u8 } from '../../base/at.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
 import { NearLanes, STEP } from '../../colour/near-lanes.ts';
 import { WithinDeltaE } from '../../colour/within-delta-e.ts';
@@ -58,11 +58,16 @@ export function overprintColourArea(map: CellMap, lab: Float64Array, swatches: r
 
 /** @param byL swatches, darkest first */
 function markReach(byL: readonly Lab[]): void {
+  const last = byL.length;
   for (let part = 0; part < PARTS; part++) {
     const [from, to] = [part * PART_L, (part + 1) * PART_L];
     const reach = Math.max(within.reachL(from), within.reachL(to));
-    firstOf[part] = part === 0 ? 0 : byL.filter(([l]) => l < from - reach).length;
-    endOf[part] = part === PARTS - 1 ? byL.length : byL.filter(([l]) => l <= to + reach).length;
+    let first = 0;
+    if (part > 0) while (first < last && entryAt(byL, first)[0] < from - reach) first++;
+    let end = first;
+    while (end < last && (part === PARTS - 1 || entryAt(byL, end)[0] <= to + reach)) end++;
+    firstOf[part] = first;
+    endOf[part] = end;
   }
 }
 

@@ -130,8 +130,8 @@ export class VariantMeter {
     const different = (name: (pull: Pull) => string): number => new Set(pulls.map(name)).size;
     return {
       coverage: found.coverage * 100,
-      colours: found.colours.length,
-      mainColour: ((found.colours[0]?.areaMm2 ?? 0) / sheet) * 100,
+      colours: found.colours,
+      mainColour: (found.mainColourMm2 / sheet) * 100,
       overprintColour: (found.overprintColourMm2 / sheet) * 100,
       darkest,
       lightest,

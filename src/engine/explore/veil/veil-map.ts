@@ -8,7 +8,7 @@ import { placedSpans } from '../../stack/screen-spans.ts';
 import type { CellMap, Pull, RowGrid, Stack } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { pointCells } from '../look/points.ts';
-import { SAME_COLOUR_DELTA_E } from '../measure/colour-areas.ts';
+import { SAME_COLOUR_DELTA_E, colourAreas } from '../measure/colour-areas.ts';
 import type { MapFigures } from '../measure/lines/figure-room.ts';
 import { mapFigures } from '../measure/map-figures.ts';
 import { measureVariant, type Measures } from '../measure/measures.ts';
@@ -49,7 +49,7 @@ export class BarePrint {
     const lab = cellLab(map, stackLayers(stack, studio), studio.paper.reflectance);
     const figures = mapFigures(map);
     this.before = measureVariant(map, lab, swatchesOf(stack, studio), figures);
-    this.own = this.partsOf(map, { studio, mapStack: stack, figures, colours: this.before.colours.slice(0, largest) });
+    this.own = this.partsOf(map, { studio, mapStack: stack, figures, colours: colourAreas(map, lab, figures.bySize).slice(0, largest) });
   }
 
   private partsOf(

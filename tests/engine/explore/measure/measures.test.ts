@@ -89,7 +89,7 @@ describe('measureVariant', () => {
         3,
       );
     }
-    expect(measures.colours.length).toBeLessThanOrEqual(all.length);
+    expect(measures.colours).toBeLessThanOrEqual(all.length);
   });
 
   it('should put the centre of darkness where counted rectangles put it', () => {
