@@ -167,6 +167,12 @@ export class WallScene implements SteeredWall {
     this.refresh();
   }
 
+  /** Puts a pin into the prints that are pinned to every wall. */
+  setPinned(pinned: ReadonlySet<number>): void {
+    this.labels.pinned = pinned;
+    this.refresh();
+  }
+
   /** Marks the prints that are in the Chest. */
   setKept(kept: ReadonlySet<number>): void {
     this.drawing.setKept(kept);
@@ -220,11 +226,6 @@ export class WallScene implements SteeredWall {
     const { scale, x, y } = this.camera;
     const found = this.planned.touching((left - x) / scale, (top - y) / scale, width / scale, height / scale);
     return found.filter((index) => this.drawing.has(index));
-  }
-
-  /** Whether a print hangs on the wall as it is now laid out. */
-  hangs(index: number): boolean {
-    return this.planned.hangs(index);
   }
 
   /** Where a print is on the screen. */
@@ -284,6 +285,7 @@ export class WallScene implements SteeredWall {
     const { plan, planned, camera, size, density, rehang } = this;
     this.drawing.draw({ view: camera, screen: { ...size, density }, planned, at: rehang.at, rehanging: rehang.moving, moves });
     this.labels.draw(plan, camera, () => (rehang.moving ? [] : this.visible()), this.focus);
+    if (!rehang.moving) this.labels.drawPins(planned, camera, size);
     if (!rehang.moving) drawAxes(this.labels, plan, camera, size);
     this.onDrawn();
   }

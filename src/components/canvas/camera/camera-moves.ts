@@ -38,7 +38,11 @@ export class CameraMoves {
 
   /** Brings a rectangle of the wall into view, moving as little as need be. */
   reveal(box: Box): void {
-    const to = this.fromGoal(() => this.camera.revealing(box));
+    this.goWhere(this.fromGoal(() => this.camera.revealing(box)));
+  }
+
+  /** Goes to a view of one's own choice, unless one is on the way there already. */
+  goWhere(to: View): void {
     const goal = this.move?.to ?? this.camera;
     if (Math.abs(to.x - goal.x) < 0.5 && Math.abs(to.y - goal.y) < 0.5) return;
     this.camera.keeps = 'place';

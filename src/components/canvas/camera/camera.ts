@@ -25,6 +25,8 @@ export class Camera implements View {
   y = 0;
   /** What stays in view when the wall or the window changes, until the user moves. */
   keeps: 'start' | 'whole' | 'place' = 'start';
+  /** How much of the lower view something lies over; a wall that fits in the view may be shifted up from there. */
+  covered = 0;
   private view: Extent = { width: 1, height: 1 };
   private wall: Extent = { width: 1, height: 1 };
   private print: Extent = { width: 1, height: 1 };
@@ -132,7 +134,7 @@ export class Camera implements View {
   set(to: View): void {
     this.scale = to.scale;
     this.x = within(to.x, this.wall.width * to.scale, this.view.width);
-    this.y = within(to.y, this.wall.height * to.scale, this.view.height);
+    this.y = within(to.y, this.wall.height * to.scale, this.view.height - this.covered);
   }
 }
 

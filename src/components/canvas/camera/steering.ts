@@ -7,6 +7,9 @@ import { Camera, type View } from './camera.ts';
 /** Room under a print for its number, wall units. */
 export const NUMBER_ROOM = 24;
 
+/** Air between a print and what lies over the wall beside it, px. */
+const BESIDE_PX = 12;
+
 /** The wall that one steps about before. */
 export interface SteeredWall {
   /** What it is seen through, CSS px. */
@@ -115,6 +118,7 @@ export class Steering {
   /** Steps back before the whole wall, or to the top of a tall one. */
   showWhole(): void {
     this.wall.layToView();
+    this.camera.covered = 0;
     this.camera.keeps = 'whole';
     this.moves.goTo(this.camera.overview());
   }
@@ -132,6 +136,27 @@ export class Steering {
     if (!this.wall.planned.hangs(index)) return;
     const place = this.placeOf(index);
     this.moves.reveal({ ...place, height: place.height + NUMBER_ROOM });
+  }
+
+  /** Brings a print out from under something that lies over the wall: beside it where it fits, else above it. */
+  bringOut(index: number, covered: Box): void {
+    if (!this.wall.planned.hangs(index)) return;
+    const view = this.moves.fromGoal(() => {
+      const { left, top, width, height } = this.wall.frameOf(index);
+      const { scale, x, y } = this.camera;
+      const right = covered.left + covered.width;
+      const before = covered.left - BESIDE_PX - (left + width);
+      const beyond = right + BESIDE_PX - left;
+      const up = covered.top - BESIDE_PX - (top + height + NUMBER_ROOM);
+      if (before >= 0 || beyond <= 0 || up >= 0) return { scale, x, y };
+      const room = width + 2 * BESIDE_PX;
+      this.camera.covered = 0;
+      if (room <= covered.left) return { scale, x: x + before, y };
+      if (room <= this.wall.size.width - right) return { scale, x: x + beyond, y };
+      this.camera.covered = Math.max(0, this.wall.size.height - covered.top);
+      return { scale, x, y: y + up };
+    });
+    this.moves.goWhere(view);
   }
 
   /** Where a print hangs, wall units. */

@@ -1,5 +1,7 @@
 import { num } from '../../../engine/base/at.ts';
 import type { View } from '../camera/camera.ts';
+import type { PlanIndex } from '../plan/plan-index.ts';
+import type { Extent } from '../plan/wall-layout.ts';
 import type { WallPlan } from '../plan/wall-plan.ts';
 
 /** Smaller prints go without their numbers: the numbers would be louder than the prints. */
@@ -14,6 +16,8 @@ export class NumberLabels {
   blank = true;
   colour = '';
   strong = '';
+  /** Prints with a pin in them. */
+  pinned: ReadonlySet<number> = new Set();
   /** What prints are called that have no number on this wall. */
   names: ReadonlyMap<number, string> = new Map();
   /** The wall behind, as a rim about letters. */
@@ -56,6 +60,31 @@ export class NumberLabels {
         Math.round(x),
         Math.round(y + size * 0.6 + Math.min(9, 7 * view.scale + 2)),
       );
+    }
+    context.setTransform(1, 0, 0, 1, 0, 0);
+  }
+
+  /** Draws the head of a pin at the upper edge of each pinned print, large enough to be seen from afar. */
+  drawPins(planned: PlanIndex, view: View, size: Extent): void {
+    const { context } = this;
+    const { plan } = planned;
+    if (context === null || this.pinned.size === 0) return;
+    if (this.blank) context.clearRect(0, 0, this.canvas.width, this.canvas.height);
+    this.blank = false;
+    const radius = Math.min(6, Math.max(2.5, 0.045 * plan.printWidth * view.scale));
+    context.setTransform(this.density, 0, 0, this.density, 0, 0);
+    for (const index of this.pinned) {
+      if (!planned.hangs(index)) continue;
+      const x = (num(plan.at, index * 2) + plan.printWidth / 2) * view.scale + view.x;
+      const y = num(plan.at, index * 2 + 1) * view.scale + view.y;
+      if (x < -radius || y < -radius || x > size.width + radius || y > size.height + radius) continue;
+      context.beginPath();
+      context.arc(x, y + radius / 2, radius, 0, 2 * Math.PI);
+      context.lineWidth = 3;
+      context.strokeStyle = this.wall;
+      context.stroke();
+      context.fillStyle = this.strong;
+      context.fill();
     }
     context.setTransform(1, 0, 0, 1, 0, 0);
   }

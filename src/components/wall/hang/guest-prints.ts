@@ -43,6 +43,7 @@ export class GuestPrints {
   /** Makes room where pinned prints of other walls hang; they are hung again when the wall stands. */
   forget(): void {
     this.hanging.pinned = new Set();
+    this.holder.with((scene) => scene.setPinned(this.hanging.pinned));
     if (this.from < 0) return;
     const { facts } = this.hanging;
     facts.keys.length = Math.min(facts.keys.length, this.from);
@@ -59,6 +60,7 @@ export class GuestPrints {
     const pinned = pinnedPlaces(pins, variants);
     if ([...pinned].join() === [...this.hanging.pinned].join()) return false;
     this.hanging.pinned = pinned;
+    this.holder.with((scene) => scene.setPinned(pinned));
     this.name(variants);
     return true;
   }

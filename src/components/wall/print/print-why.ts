@@ -28,14 +28,15 @@ export class PrintWhy extends LitElement {
       font-size: var(--type-small);
     }
     p {
-      display: -webkit-box;
       margin: 0;
       min-height: 2.8em;
-      overflow: hidden;
+      /* Whole, however long; what differs in a print of eighty pulls is scrolled. */
+      max-height: 5.6em;
+      overflow-y: auto;
       line-height: 1.4;
-      -webkit-box-orient: vertical;
-      -webkit-line-clamp: 2;
-      line-clamp: 2;
+      overflow-wrap: anywhere;
+      hyphens: auto;
+      scrollbar-width: thin;
     }
     :host([side='right']) figure {
       left: auto;
@@ -68,8 +69,7 @@ export class PrintWhy extends LitElement {
       }
       p {
         min-height: 4.2em;
-        -webkit-line-clamp: 4;
-        line-clamp: 4;
+        max-height: 9.8em;
       }
       figure {
         width: 84px;
@@ -87,7 +87,19 @@ export class PrintWhy extends LitElement {
   /** What sets it apart from those that hang round it. */
   @property() beside = '';
   private asked = '';
+  /** Tells `tall`, px, as it grows with what it says. */
+  private readonly grows = new ResizeObserver(() => this.dispatchEvent(new CustomEvent('tall', { detail: this.offsetHeight })));
   private readonly work = new Work<DifferencePicture>(this);
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.grows.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.grows.disconnect();
+  }
 
   protected override updated(): void {
     const { variant, other, drawer: studio } = this;

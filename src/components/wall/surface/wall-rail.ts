@@ -4,6 +4,7 @@ import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { say } from '../../words/en/wall/surface.ts';
+import { USUAL_PLACE } from './room-for-print.ts';
 
 /** What the rail's buttons do: with the print in focus, or where one stands. */
 export type RailAction = 'build' | 'select' | 'pin' | 'keep' | 'open' | 'further' | 'closer' | 'start';
@@ -112,7 +113,7 @@ export class WallRail extends LitElement {
         }
         /* Above the line that says what sets the print apart. */
         :host(:not([data-none])) .stand {
-          bottom: calc(100% + 78px);
+          bottom: calc(100% + var(--why, 70px) + 8px);
         }
         .stand button {
           background: color-mix(in srgb, var(--table) 90%, transparent);
@@ -137,6 +138,8 @@ export class WallRail extends LitElement {
   @property({ type: Boolean }) kept = false;
   /** Whether the user has walked away from where one comes in. */
   @property({ type: Boolean }) moved = false;
+  /** Where the panel about the print lies over the wall. */
+  @property({ attribute: false }) place = USUAL_PLACE;
   /** Whether there are prints to choose from. */
   @property({ type: Boolean }) hung = false;
 
@@ -162,7 +165,7 @@ export class WallRail extends LitElement {
         <button ?disabled=${none || kept} @click=${() => this.tell('keep')}>${kept ? say.kept : say.keep}</button>
         <button ?disabled=${none} @click=${() => this.tell('open')}>${say.openOnBench}</button>
       </div>
-      <wall-actions .variant=${variant} .drawer=${this.drawer} .relative=${this.relative}></wall-actions>
+      <wall-actions .variant=${variant} .drawer=${this.drawer} .relative=${this.relative} .place=${this.place}></wall-actions>
       <div class="stand" role="group" aria-label=${say.stand} ?data-moved=${this.moved}>
         <button class="step" @click=${() => this.tell('further')}>${say.further}</button>
         <button class="step" @click=${() => this.tell('closer')}>${say.closer}</button>

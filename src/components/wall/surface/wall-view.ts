@@ -17,6 +17,7 @@ import { HungWall } from './hung-wall.ts';
 import { PrintActions } from './print-actions.ts';
 import './wall-line.ts';
 import { printRow, printSentence } from './print-row.ts';
+import { PanelRoom } from './room-for-print.ts';
 import type { WallAction } from './wall-key-actions.ts';
 import './wall-rail.ts';
 import type { LineAction } from './wall-line.ts';
@@ -40,6 +41,7 @@ export class WallView extends HungWall {
   private wordsAsked = false;
   /** True once the user has walked away from where one comes in. */
   @state() private moved = false;
+  private readonly panelRoom = new PanelRoom(this);
   /** The print that the mouse is over; −1 for none. */
   @state() private over = -1;
   @query('wall-compare-prints') private comparing!: ComparePrints;
@@ -224,6 +226,12 @@ export class WallView extends HungWall {
     ></wall-surface>`;
   }
 
+  /** The line above the rail took room of the wall, or gave some back, which ends a move to the print in focus. */
+  private readonly onTall = ({ detail }: CustomEvent<number>): void => {
+    this.style.setProperty('--why', `${detail}px`);
+    requestAnimationFrame(() => this.panelRoom.again(this.holder.scene, this.surface));
+  };
+
   private rail() {
     const { focused } = this;
     return html`<wall-rail
@@ -233,7 +241,8 @@ export class WallView extends HungWall {
       .relative=${this.relative}
       .sentence=${this.sentence(focused)}
       .pinned=${this.hanging.pinned.has(focused)} .selected=${this.selected.has(focused)} .kept=${this.kept.has(focused)}
-      .moved=${this.moved}
+      .moved=${this.moved} .place=${this.panelRoom.place}
+      @covers=${({ detail }: CustomEvent<Element>) => this.panelRoom.covers(detail, this.holder.scene, this.surface)}
       .hung=${this.found > 0}
       @click=${this.onClick}
       @keydown=${this.onKey}
@@ -250,6 +259,7 @@ export class WallView extends HungWall {
     const known = (list: readonly number[]) => list.flatMap((index) => measures[index] ?? []);
     return html`<wall-print-why
       ?data-none=${variant === null}
+      @tall=${this.onTall}
       .variant=${variant}
       .other=${other}
       .drawer=${this.drawer}

@@ -1,5 +1,4 @@
 import type { Paper } from '../../ink/types.ts';
-import { say } from '../../words/en/explore/prepare.ts';
 import { within } from './screen-sets.ts';
 
 /** What a question of preparing is about. */
@@ -18,14 +17,6 @@ export interface PrepareBudget {
   /** What one ink costs to have there, and how long it is mixed. */
   inkMoneyEach?: number | undefined;
   inkHoursEach?: number | undefined;
-}
-
-/** No budget is more than this. */
-const MOST_SPENT = 1e9;
-
-/** Why an amount is no budget, in a sentence; '' where it is one. */
-export function budgetProblem(amount: number): string {
-  return amount >= 0 && amount <= MOST_SPENT ? '' : say.budgetOfCannotBe(amount, MOST_SPENT);
 }
 
 /** Something to be spent: how much there is, and what a new screen and a new ink take of it. */

@@ -1,7 +1,7 @@
 import type { Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
 import { type Limits, MOST_COUNTED, PAPER_SIDE_MM } from '../../base/limits.ts';
-import { budgetProblem, type PrepareBudget } from '../../explore/prepare/budget.ts';
+import type { PrepareBudget } from '../../explore/prepare/budget.ts';
 import { type Frames, withoutFrame } from '../../explore/prepare/frames.ts';
 import { JOINT_MM, MOST_KEPT_CUTS, MOST_SECTIONS, MOST_SPREAD_MM, OVERLAP_MM } from '../../output/film/film-limits.ts';
 import type { FilmSettings, KeptCuts } from '../../output/film/settings.ts';
@@ -28,6 +28,12 @@ export type DrawerCommand =
   | { kind: 'remove-screen'; screen: string };
 
 /** More is taken for a mistake, whatever the currency. */
+const MOST_SPENT = 1e9;
+
+/** Why an amount is no budget, in a sentence; '' where it is one. */
+export function budgetProblem(amount: number): string {
+  return amount >= 0 && amount <= MOST_SPENT ? '' : say.budgetOfCannotBe(amount, MOST_SPENT);
+}
 
 const onSheet: Limits = { least: 0, most: PAPER_SIDE_MM.most };
 const cutPlaces = list(numberIn(onSheet), MOST_SECTIONS);

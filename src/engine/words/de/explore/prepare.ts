@@ -7,5 +7,4 @@ export const say: typeof english = {
   numberOfNewScreens: (most) => `Die Zahl neuer Siebe ist ${most}; eine ganze Zahl ab 0 angeben.`,
   printNamesNoScreens: (i) => `Druck ${i} nennt keine Siebe; die Kennungen der Siebe angeben, mit denen er gedruckt wird.`,
   printCountsGive0: (i, weight) => `Druck ${i} zählt ${weight}; 0 oder eine positive Zahl angeben.`,
-  budgetOfCannotBe: (bad, mostSpent) => `Ein Betrag von ${bad} ist nicht möglich; 0 bis ${mostSpent} angeben oder nichts.`,
 };

@@ -107,4 +107,5 @@ export const say: typeof english = {
   atMostPrintsStay: (mostPins) => `Höchstens ${mostPins} Drucke bleiben angeheftet; einen lösen oder einige in der Truhe behalten.`,
   teachWhatYouChoose: 'Geschmack aus der Wahl lernen',
   forgetWhatWasChosen: 'vergessen, was gewählt wurde',
+  budgetOfCannotBe: (bad, mostSpent) => `Ein Betrag von ${bad} ist nicht möglich; 0 bis ${mostSpent} angeben oder nichts.`,
 };

@@ -7,5 +7,4 @@ export const say = speak('engine/explore/prepare', {
   numberOfNewScreens: (most: number) => `The number of new screens is ${most}; give a whole number from 0.`,
   printNamesNoScreens: (i: number) => `Print ${i} names no screens; give the ids of the screens that it is pulled with.`,
   printCountsGive0: (i: number, weight: number) => `Print ${i} counts ${weight}; give 0 or a positive number.`,
-  budgetOfCannotBe: (bad: number, mostSpent: number) => `A budget of ${bad} cannot be kept; give 0 to ${mostSpent}, or nothing.`,
 });

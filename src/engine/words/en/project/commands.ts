@@ -94,4 +94,5 @@ export const say = speak('engine/project/commands', {
   atMostPrintsStay: (mostPins: number) => `At most ${mostPins} prints stay pinned; take a pin off, or keep some in the Chest.`,
   teachWhatYouChoose: 'teach what you choose',
   forgetWhatWasChosen: 'forget what was chosen',
+  budgetOfCannotBe: (bad: number, mostSpent: number) => `A budget of ${bad} cannot be kept; give 0 to ${mostSpent}, or nothing.`,
 });

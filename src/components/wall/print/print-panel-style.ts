@@ -1,6 +1,6 @@
 import { css } from 'lit';
 
-export const wallActionsStyles = css`
+export const printPanelStyles = css`
   section {
     position: absolute;
     right: 0;
@@ -17,6 +17,11 @@ export const wallActionsStyles = css`
     border: 1px solid var(--line);
     border-width: 1px 0 0 1px;
     scrollbar-width: thin;
+  }
+  section[data-side='left'] {
+    right: auto;
+    left: 0;
+    border-width: 1px 1px 0 0;
   }
   wall-changed-strip {
     min-width: 0;
