@@ -278,23 +278,15 @@ export class WallView extends HungWall {
     const count = this.variants.length;
     const shown = hanging.ranges.size === 0 ? count : hanging.shown(count).length;
     const of = this.running ? null : this.guests.own(this.found);
-    const row = {
-      sequence: this.sequence,
-      columns: this.holder.scene?.columns ?? 10,
-      focused,
-      has: (index: number) => this.variants[index] !== undefined,
-      of,
-      sentence: (index: number) => this.sentence(index, of),
-      kept,
-      selected,
-      choose: (index: number) => this.surface.choose(index),
-    };
+    const row = { sequence: this.sequence, columns: this.holder.scene?.columns ?? 10, focused, of, kept, selected };
+    const has = (index: number): boolean => this.variants[index] !== undefined;
+    const choose = (index: number): void => this.surface.choose(index);
     return html`
       ${this.line(shown)} ${this.tasteLine()} ${this.prints()} ${this.filtering ? this.filter(shown) : nothing}
       <wall-compare-prints .relative=${this.relative}></wall-compare-prints>
       <wall-print-out .relative=${this.relative} .hanging=${this.found}></wall-print-out>
       <ps-picture-out .relative=${this.relative}></ps-picture-out>
-      ${printRow(row)} ${this.why()} ${this.rail()}
+      ${printRow({ ...row, has, choose, sentence: (index) => this.sentence(index, of) })} ${this.why()} ${this.rail()}
     `;
   }
 }
