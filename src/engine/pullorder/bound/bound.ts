@@ -16,6 +16,8 @@ import { SumBlocks } from './sum-blocks.ts';
 
 /** Most letters of a block where there is more than one; all sets of four of such are looked at soon. */
 const A_BLOCK = 15;
+/** Sheets above which some of them with all their letters never say most. */
+const MANY_SHEETS = 20;
 /** Work on sets that do not fit, in parts of the work on all else: at first, least and most. */
 const CUT_SHARE = { first: 0.7, least: 0.15, most: 4 };
 /** Work on circles of letters before all else; and in parts of the work on all else, while it raises the bound and when not. */
@@ -104,8 +106,9 @@ export class BoundSearch {
     if (this.below - this.best > 1) yield* few;
     const many = this.#letters.length > MAX_SUMMED;
     const blocks = this.#sets && !areFew(this.#model) ? new SumBlocks(this.#sets.split(many ? A_BLOCK : MAX_SUMMED), this.#rows) : null;
-    // Where they are split into blocks, sets that split them do more at first.
-    for (let t = 0; many && t < 2; t++) {
+    // Where they are split into blocks, sets that split them do more at first; the more so the more blocks there are.
+    const before = many ? (blocks !== null && blocks.blocks.length > 3 ? 2 : 1) : 0;
+    for (let t = 0; t < before; t++) {
       yield* this.#lookAtSets();
       this.#cover(300);
     }
@@ -125,7 +128,7 @@ export class BoundSearch {
       yield;
       if (blocks) yield* this.#sum(blocks);
       // A few sheets with all their letters say most where there are few sheets.
-      if (bySheets >= this.best - 2 && round !== 1)
+      if (orders.length <= MANY_SHEETS && bySheets >= this.best - 2 && round !== 1)
         bySheets = yield* this.#sheets(2 + Math.min(round >> 1, 4), 4 + round, Math.min(24_000, 4000 * 2 ** (round >> 1)));
       if (round > 2) yield* few;
       const gained = this.best - begun.best;
