@@ -56,13 +56,23 @@ export class PressRoom extends LitElement {
     super.connectedCallback();
     new StoreController(this, this.store);
     this.store.addEventListener('press-saved', this.takeStock);
+    window.addEventListener('keydown', this.printKey);
     this.takeStock();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.store.removeEventListener('press-saved', this.takeStock);
+    window.removeEventListener('keydown', this.printKey);
   }
+
+  /** The browser's own key prints at once, before the pictures of the papers are drawn. */
+  private readonly printKey = (event: KeyboardEvent): void => {
+    const asked = (event.ctrlKey || event.metaKey) && !event.shiftKey && !event.altKey && event.key.toLowerCase() === 'p';
+    if (!asked || this.store.room !== 'press' || this.sheet === null) return;
+    event.preventDefault();
+    void this.print();
+  };
 
   /** Shows the paper as it is kept, also when another tab has kept it. */
   private readonly takeStock = (): void => void openStock(this.store).then((stock) => (this.stock = stock ?? this.stock));

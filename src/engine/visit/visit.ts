@@ -174,10 +174,10 @@ function* arrange(
   const input = timelineInput(planned.visit, planned.press, planned.start);
   const enough = earliestEnd(input, bound.mounts).minute;
   const steps = arrangeSetUps(input, order.setUps, { ...options, beds: order.beds, enough, other: offer.held });
-  const waiting = { ...offer.of(order, bound), savedSetUps: null, savedMounts: null, done: false };
+  const waiting = { savedSetUps: null, savedMounts: null, done: false };
   for (let reports = 1; ; reports++) {
     const next = steps.next();
     if (next.done === true) return next.value;
-    if (reports % REPORTS_A_STEP === 0) yield { ...waiting, worked: from + (1 - from) * next.value };
+    if (reports % REPORTS_A_STEP === 0) yield { ...offer.of(order, bound), ...waiting, worked: from + (1 - from) * next.value };
   }
 }

@@ -1,4 +1,5 @@
 import type { RestInput } from '../../engine/log/rest.ts';
+import type { WhatIf } from '../../engine/log/what-if.ts';
 import type { Advice, AdviceStep } from '../../engine/visit/advice/advice.ts';
 import type { Edit } from '../../engine/visit/advice/edits.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
@@ -10,6 +11,12 @@ export interface PlanRequest {
   input: VisitInput | RestInput;
   /** Work allowed for an order, ms. */
   budgetMs: number;
+}
+
+/** What is left of a visit, as it stands and with a choice. */
+export interface RestsRequest {
+  before: RestInput;
+  after: RestInput;
 }
 
 /** A plan whose visit is too short. */
@@ -32,11 +39,11 @@ export interface AdviceProgress extends Pick<AdviceStep, 'share' | 'found' | 'be
 /** Pull orders of a visit. */
 export interface PlanApi {
   /**
-   * Measures which pulls of a visit meet, in short steps; plans of the same recipes then need not.
+   * Plans what is left of a visit as it stands and as it would stand; only figures cross.
    * @param onProgress gets the share that is done, 0–1
-   * @returns false when the job was cancelled
+   * @returns null when the job was cancelled
    */
-  measure(request: Job<Pick<PlanRequest, 'input'>>, onProgress: (share: number) => void): Promise<boolean>;
+  compareRests(request: Job<RestsRequest>, onProgress: (share: number) => void): Promise<WhatIf | null>;
   /** @throws EngineError 'plan.stopped' when the job was cancelled before any order was found */
   plan(request: Job<PlanRequest>, onBest: (plan: PressPlan) => void): Promise<PressPlan>;
   /**

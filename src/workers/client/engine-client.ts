@@ -7,6 +7,7 @@ import type { TargetFit, TargetFitInput } from '../../engine/ink/fit/fit-target.
 import type { MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Ink, Lab } from '../../engine/ink/types.ts';
 import type { GoalVerdict } from '../../engine/lesson/check-goal.ts';
+import type { WhatIf } from '../../engine/log/what-if.ts';
 import type { Gap } from '../../engine/order/gaps.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Scattered } from '../../engine/shapes/compose/scatter.ts';
@@ -34,7 +35,7 @@ import type {
   SheetRequest,
   ViewRequest,
 } from '../api/picture-api.ts';
-import type { AdviceProgress, AdviceRequest, FitRequest, PlanRequest } from '../api/plan-api.ts';
+import type { AdviceProgress, AdviceRequest, FitRequest, PlanRequest, RestsRequest } from '../api/plan-api.ts';
 import type { ForStudio, Keyed } from '../api/request.ts';
 import type {
   ExploreRequest,
@@ -193,8 +194,8 @@ export class EngineClient {
     return this.run(control, (seat, job, onProgress) => seat.api.fitTarget({ ...request, job }, onProgress));
   }
 
-  measure(request: Pick<PlanRequest, 'input'>, control: JobControl<number>): Promise<boolean> {
-    return this.run(control, (seat, job, onProgress) => seat.api.measure({ ...request, job }, onProgress));
+  compareRests(request: RestsRequest, control: JobControl<number>): Promise<WhatIf | null> {
+    return this.run(control, (seat, job, onProgress) => seat.api.compareRests({ ...request, job }, onProgress));
   }
 
   plan(request: PlanRequest, control: JobControl<PressPlan>): Promise<PressPlan> {

@@ -122,7 +122,7 @@ const inks: InkApi = {
 };
 
 const plans: PlanApi = {
-  measure: async (request, tell) => (await jobs.loading(request.job, planJobs)).measure(request, tell),
+  compareRests: async (request, tell) => (await jobs.loading(request.job, planJobs)).compareRests(request, tell),
   advise: async (request, tell) => (await jobs.loading(request.job, planJobs)).advise(request, tell),
   whatToDrop: async (request, tell) => (await jobs.loading(request.job, planJobs)).whatToDrop(request, tell),
   plan: async (request, tell) => (await jobs.loading(request.job, planJobs)).plan(request, tell),

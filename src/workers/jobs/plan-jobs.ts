@@ -1,5 +1,6 @@
 import { EngineError } from '../../engine/base/error.ts';
 import { measuredRecipes, planRest } from '../../engine/log/rest.ts';
+import { compareRests } from '../../engine/log/what-if.ts';
 import { adviseOn } from '../../engine/visit/advice/advice.ts';
 import { PairMemory } from '../../engine/visit/problem/pair-memory.ts';
 import { planVisit, type PressPlan } from '../../engine/visit/visit.ts';
@@ -13,9 +14,7 @@ const memory = new PairMemory();
 /** Pull orders, which no first print needs, so that their search is loaded when it is asked for. */
 export function planJobs(jobs: Jobs): PlanApi {
   return {
-    async measure({ job, input }, onProgress) {
-      return !(await jobs.run(job, memory.measure(measuredRecipes(input), input.minDeltaE), onProgress));
-    },
+    compareRests: ({ job, before, after }, onProgress) => jobs.find(job, compareRests(before, after, memory), onProgress),
     advise({ job, input, plan, edits }, onProgress) {
       let known = plan;
       return jobs.find(job, adviseOn(input, plan, edits), ({ standing, ...step }) => {

@@ -4,6 +4,7 @@ import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import type { Taken } from '../../../engine/explore/onward/takers.ts';
 import type { RestInput } from '../../../engine/log/rest.ts';
+import type { WhatIf } from '../../../engine/log/what-if.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
@@ -20,7 +21,7 @@ import { momentText } from '../../words/log-words.ts';
 import { type GoOn, goOnHappenings } from './go-on.ts';
 import { pullOfCard, ranked, type TakerOrder, type TakerRow, takerRows, wetUntil } from './taker-rows.ts';
 import { takersStyle } from './takers-style.ts';
-import { type WhatIf, whatIf, whatIfWords } from './what-if.ts';
+import { whatIf, whatIfWords } from './what-if.ts';
 
 const HEIGHT_PX = 240;
 const ORDERS: readonly (readonly [TakerOrder, string])[] = [

@@ -1,5 +1,5 @@
-import { html, LitElement } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
 import type { DatedVisit } from '../../../engine/visitfile/calendar.ts';
@@ -47,19 +47,41 @@ export class PullSheet extends LitElement {
   @property({ type: Boolean }) outOfDate = false;
   /** Changes when a picture has arrived, so that the sheet is drawn again. */
   @property({ type: Number }) drawn = 0;
+  /** Whether the papers stand in the page: those of a long visit take seconds to lay out, so only while they are printed. */
+  @state() private asPrinted = false;
+  private readonly printing = matchMedia('print');
+
+  /** Also when the browser itself is told to print, which waits for no microtask. */
+  private readonly begin = (): void => {
+    this.asPrinted = true;
+    this.performUpdate();
+  };
+
+  private readonly end = (): void => {
+    this.asPrinted = this.printing.matches;
+  };
+
+  private readonly follow = (): void => (this.printing.matches ? this.begin() : this.end());
 
   override connectedCallback(): void {
     super.connectedCallback();
+    window.addEventListener('beforeprint', this.begin);
+    window.addEventListener('afterprint', this.end);
+    this.printing.addEventListener('change', this.follow);
     document.adoptedStyleSheets = [...document.adoptedStyleSheets, page];
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    window.removeEventListener('beforeprint', this.begin);
+    window.removeEventListener('afterprint', this.end);
+    this.printing.removeEventListener('change', this.follow);
     document.adoptedStyleSheets = document.adoptedStyleSheets.filter((sheet) => sheet !== page);
   }
 
   /** Resolves when every picture is in the page and can be printed. */
   async ready(): Promise<void> {
+    this.asPrinted = true;
     await this.updateComplete;
     await this.pictures.settled();
     this.requestUpdate();
@@ -78,6 +100,7 @@ export class PullSheet extends LitElement {
   };
 
   override render() {
+    if (!this.asPrinted) return nothing;
     const { made, asked, heading, outOfDate, stock, visits } = this;
     return html`${paperHtml(papersOf(made, asked, { heading, outOfDate, stock, visits }), this.view)}`;
   }

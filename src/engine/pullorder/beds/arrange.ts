@@ -16,6 +16,8 @@ export interface Arrangement extends Changes {
   beds: number[];
 }
 
+/** More than there are beds. */
+const MOST_BEDS = 16;
 /** Pulls laid out in a millisecond of work, over all arrangements tried. */
 const PULLS_A_MS = 8000;
 
@@ -148,7 +150,8 @@ function byStart(
   });
   const order = priorityOrder(
     before,
-    times.map(({ day, startMinute }) => -((day - 1) * DAY_MINUTES + startMinute)),
+    // Those that begin together stand in the order of their beds.
+    times.map(({ day, startMinute, bed }) => -(MOST_BEDS * Math.round(10 * ((day - 1) * DAY_MINUTES + startMinute)) + bed)),
   );
   const [inTurn, places] = [pick(setUps, order), pick(beds, order)];
   const end = (laid: LaidOut): number => Math.round(10 * endOf(laid.timeline));
