@@ -19,6 +19,14 @@ export interface RestsRequest {
   after: RestInput;
 }
 
+/** How far the search for an order is. */
+export interface PlanProgress {
+  /** The best order so far, where a reader would see it change; null while nothing better is found, as a long one takes a while to cross. */
+  plan: PressPlan | null;
+  /** Share of the work that is done, 0–1. */
+  worked: number;
+}
+
 /** A plan whose visit is too short. */
 export interface FitRequest {
   input: VisitInput;
@@ -45,7 +53,7 @@ export interface PlanApi {
    */
   compareRests(request: Job<RestsRequest>, onProgress: (share: number) => void): Promise<WhatIf | null>;
   /** @throws EngineError 'plan.stopped' when the job was cancelled before any order was found */
-  plan(request: Job<PlanRequest>, onBest: (plan: PressPlan) => void): Promise<PressPlan>;
+  plan(request: Job<PlanRequest>, onProgress: (progress: PlanProgress) => void): Promise<PressPlan>;
   /**
    * What to change in a visit so that it takes less.
    * @returns null when the job was cancelled

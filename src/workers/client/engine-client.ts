@@ -35,7 +35,7 @@ import type {
   SheetRequest,
   ViewRequest,
 } from '../api/picture-api.ts';
-import type { AdviceProgress, AdviceRequest, FitRequest, PlanRequest, RestsRequest } from '../api/plan-api.ts';
+import type { AdviceProgress, AdviceRequest, FitRequest, PlanProgress, PlanRequest, RestsRequest } from '../api/plan-api.ts';
 import type { ForStudio, Keyed } from '../api/request.ts';
 import type {
   ExploreRequest,
@@ -198,8 +198,8 @@ export class EngineClient {
     return this.run(control, (seat, job, onProgress) => seat.api.compareRests({ ...request, job }, onProgress));
   }
 
-  plan(request: PlanRequest, control: JobControl<PressPlan>): Promise<PressPlan> {
-    return this.run(control, (seat, job, onBest) => seat.api.plan({ ...request, job }, onBest));
+  plan(request: PlanRequest, control: JobControl<PlanProgress>): Promise<PressPlan> {
+    return this.run(control, (seat, job, onProgress) => seat.api.plan({ ...request, job }, onProgress));
   }
 
   advise(request: AdviceRequest, control: JobControl<AdviceProgress>): Promise<Advice[] | null> {

@@ -24,17 +24,25 @@ export function planJobs(jobs: Jobs): PlanApi {
       });
     },
     whatToDrop: ({ job, input, plan }, onProgress) => jobs.find(job, whatToDrop(input, plan), onProgress),
-    async plan({ job, input, budgetMs }, onBest) {
+    async plan({ job, input, budgetMs }, onProgress) {
       let last: PressPlan | null = null;
+      let known = '';
       await jobs.run(job, planSteps({ input, budgetMs }), (plan) => {
         if (plan === null) return;
         last = plan;
-        onBest(plan);
+        const told = gistOf(plan);
+        onProgress({ plan: told === known ? null : plan, worked: plan.worked ?? 0 });
+        known = told;
       });
       if (last === null) throw new EngineError('plan.stopped', 'The planning was stopped before it found an order; start it again.');
       return last;
     },
   };
+}
+
+/** What a reader of a plan that is looked for would see change. */
+function gistOf({ cards, mounts, inkChanges, registerMoves, ends, bound, savedSetUps }: PressPlan): string {
+  return [cards.length, mounts, inkChanges, registerMoves, ends.day, ends.minute, bound.setUps, bound.mounts, savedSetUps].join();
 }
 
 /** @yields null while pairs of pulls are measured, then the best order so far */

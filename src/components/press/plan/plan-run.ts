@@ -1,6 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { RestInput } from '../../../engine/log/rest.ts';
-import type { PressPlan, VisitInput } from '../../../engine/visit/visit.ts';
+import type { VisitInput } from '../../../engine/visit/visit.ts';
+import type { PlanProgress } from '../../../workers/api/plan-api.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import type { Notice } from '../../app-store.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
@@ -62,7 +63,10 @@ export class PlanRun implements ReactiveController {
     this.host.requestUpdate();
     const recipes = 'rest' in input ? [...input.rest.recipes] : input.runs.filter((run) => run.sheets > 0).map((run) => run.recipe);
     await this.work.start(async ({ signal }) => {
-      const onProgress = (plan: PressPlan): void => this.offer({ plan, input, recipes });
+      const onProgress = ({ plan, worked }: PlanProgress): void => {
+        this.tell(worked);
+        if (plan !== null) this.offer({ plan, input, recipes });
+      };
       const plan = await engineFor('plan').plan({ input, budgetMs: BUDGET_MS }, { signal, onProgress });
       return { plan, input, recipes };
     });
@@ -78,13 +82,14 @@ export class PlanRun implements ReactiveController {
     this.host.requestUpdate();
   }
 
+  private tell(share: number): void {
+    const worked = Math.floor(20 * share) / 20;
+    if (worked === this.worked) return;
+    this.worked = worked;
+    this.host.requestUpdate();
+  }
+
   private offer(made: MadePlan): void {
-    const worked = Math.floor(20 * (made.plan.worked ?? 0)) / 20;
-    if (worked !== this.worked) {
-      this.worked = worked;
-      this.host.requestUpdate();
-    }
-    if (this.made !== null && this.made.input === made.input && gist(this.made.plan) === gist(made.plan)) return;
     this.next = made;
     if (this.made?.input !== made.input) this.show(made);
     this.timer ??= setTimeout(() => {
@@ -99,10 +104,4 @@ export class PlanRun implements ReactiveController {
     this.made = made;
     this.host.requestUpdate();
   }
-}
-
-/** What a reader of the plan would see change. */
-function gist(plan: PressPlan): string {
-  const { cards, mounts, inkChanges, registerMoves, bound, savedSetUps, done } = plan;
-  return [cards.length, mounts, inkChanges, registerMoves, bound.setUps, bound.mounts, savedSetUps, done].join();
 }
