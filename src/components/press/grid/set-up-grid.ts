@@ -1,9 +1,10 @@
 import { html, LitElement, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { minutesText, rangesText } from '../../../engine/base/words.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import { extraUse, type SheetColumn, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
+import { extraUse, type SheetColumn, type SheetGrid, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
 import { workMinutes } from '../../../engine/visit/visit-times.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import '../../ui/kit/ink-chip.ts';
@@ -20,6 +21,8 @@ import { setUpGridStyle } from './set-up-grid-style.ts';
 const MOST_COLUMNS = 60;
 /** Over fewer columns a title would be cut off after a syllable: its letter says which it is. */
 const LEAST_FOR_TITLE = 4;
+/** Rows that are drawn in one go: all of a long order would hold the page for seconds. */
+const ROWS_AT_ONCE = 12;
 /** From more columns than this on they stand close, so that thirty fit beside a card on a laptop. */
 const WIDE_PLAN = 20;
 
@@ -36,6 +39,24 @@ export class SetUpGrid extends LitElement {
   /** Indices of set-ups that are done. */
   @property({ attribute: false }) done: ReadonlySet<number> = new Set();
 
+  /** How many rows stand, from the first; the others follow some at a time. */
+  @state() private shown = ROWS_AT_ONCE;
+  private sheets: { of: PressPlan; grid: SheetGrid } | null = null;
+  private waiting: ReturnType<typeof setTimeout> | undefined;
+
+  protected override updated(): void {
+    if (this.shown >= this.plan.cards.length || this.waiting !== undefined) return;
+    this.waiting = setTimeout(() => {
+      this.waiting = undefined;
+      this.shown += ROWS_AT_ONCE;
+    });
+  }
+
+  private get grid(): SheetGrid {
+    if (this.sheets?.of !== this.plan) this.sheets = { of: this.plan, grid: sheetGrid(this.plan, MOST_COLUMNS) };
+    return this.sheets.grid;
+  }
+
   private get beds(): boolean {
     return this.plan.times.some((time) => time.bed > 0);
   }
@@ -49,6 +70,7 @@ export class SetUpGrid extends LitElement {
     const to = { ArrowDown: index + 1, ArrowUp: index - 1, Home: 0, End: last }[event.key];
     if (to === undefined || to < 0 || to > last) return;
     event.preventDefault();
+    this.shown = Math.max(this.shown, to + 1);
     this.choose(to);
     void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>(`button[data-at="${to}"]`)?.focus());
   }
@@ -121,11 +143,23 @@ export class SetUpGrid extends LitElement {
     </tr>`;
   }
 
+  private row(card: SetUpCard, index: number) {
+    const { grid } = this;
+    return html`${this.gaps(index, grid.columns.length + (this.hasTest ? 1 : 0))}
+      <tr class="${card.mount ? 'mount' : ''} ${this.done.has(index) ? 'done' : ''} ${index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
+        <th scope="row">${this.head(card, index)}</th>
+        ${entryAt(grid.strokes, index).map(
+          (strokes, at) => html`<td class="${startsAt(grid, at) ? 'starts' : ''} ${wide(entryAt(grid.columns, at)) ? 'wide' : ''}">
+            ${this.square(card, strokes)}
+          </td>`,
+        )}
+        ${this.testSquare(card)}
+      </tr>`;
+  }
+
   override render() {
-    const { plan } = this;
-    const grid = sheetGrid(plan, MOST_COLUMNS);
+    const { plan, grid } = this;
     const merged = grid.columns.some(wide);
-    const starts = (at: number): boolean => at > 0 && entryAt(grid.columns, at - 1).recipe !== entryAt(grid.columns, at).recipe;
     return html`<div class="scroller" role="region" aria-label=${say.setUpGrid} tabindex="0">
       <table class=${grid.columns.length > WIDE_PLAN ? 'close' : ''}>
         <caption class="visually-hidden">
@@ -151,29 +185,26 @@ export class SetUpGrid extends LitElement {
           </tr>
           <tr>
             ${grid.columns.map(
-              (column, at) => html`<th scope="col" class="${starts(at) ? 'starts' : ''} ${wide(column) ? 'wide' : ''}">
+              (column, at) => html`<th scope="col" class="${startsAt(grid, at) ? 'starts' : ''} ${wide(column) ? 'wide' : ''}">
                 <span class="visually-hidden">${say.sheet} </span>${rangesText(column.sheets)}${this.useOf(column)}
               </th>`,
             )}
           </tr>
         </thead>
         <tbody>
-          ${plan.cards.map(
-            (card, index) => html`${this.gaps(index, grid.columns.length + (this.hasTest ? 1 : 0))}
-              <tr class="${card.mount ? 'mount' : ''} ${this.done.has(index) ? 'done' : ''} ${index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
-                <th scope="row">${this.head(card, index)}</th>
-                ${entryAt(grid.strokes, index).map(
-                  (strokes, at) => html`<td class="${starts(at) ? 'starts' : ''} ${wide(entryAt(grid.columns, at)) ? 'wide' : ''}">
-                    ${this.square(card, strokes)}
-                  </td>`,
-                )}
-                ${this.testSquare(card)}
-              </tr>`,
+          ${plan.cards.slice(0, this.shown).map((card, index) =>
+            // What stands is drawn anew only where it changed, so that each further row costs one row.
+            guard([plan, index === this.selected, this.done.has(index)], () => this.row(card, index)),
           )}
         </tbody>
       </table>
     </div>`;
   }
+}
+
+/** Whether a column is the first of its recipe, but for the first of all. */
+function startsAt({ columns }: SheetGrid, at: number): boolean {
+  return at > 0 && entryAt(columns, at - 1).recipe !== entryAt(columns, at).recipe;
 }
 
 function wide(column: SheetColumn): boolean {
