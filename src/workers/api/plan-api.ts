@@ -1,5 +1,5 @@
+import type { WhatIf } from '../../engine/log/now/what-if.ts';
 import type { RestInput } from '../../engine/log/rest.ts';
-import type { WhatIf } from '../../engine/log/what-if.ts';
 import type { Advice, AdviceStep } from '../../engine/visit/advice/advice.ts';
 import type { Edit } from '../../engine/visit/advice/edits.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';

@@ -7,7 +7,7 @@ import type { TargetFit, TargetFitInput } from '../../engine/ink/fit/fit-target.
 import type { MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Ink, Lab } from '../../engine/ink/types.ts';
 import type { GoalVerdict } from '../../engine/lesson/check-goal.ts';
-import type { WhatIf } from '../../engine/log/what-if.ts';
+import type { WhatIf } from '../../engine/log/now/what-if.ts';
 import type { Gap } from '../../engine/order/gaps.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Scattered } from '../../engine/shapes/compose/scatter.ts';

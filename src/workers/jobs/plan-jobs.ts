@@ -1,6 +1,6 @@
 import { EngineError } from '../../engine/base/error.ts';
+import { compareRests } from '../../engine/log/now/what-if.ts';
 import { measuredRecipes, planRest } from '../../engine/log/rest.ts';
-import { compareRests } from '../../engine/log/what-if.ts';
 import { adviseOn } from '../../engine/visit/advice/advice.ts';
 import { PairMemory } from '../../engine/visit/problem/pair-memory.ts';
 import { planVisit, type PressPlan } from '../../engine/visit/visit.ts';

@@ -1,8 +1,8 @@
 import { minutesText } from '../../../engine/base/words.ts';
 import { recipesAsPulled, sheetsAsPulled } from '../../../engine/log/as-pulled.ts';
+import type { WhatIf } from '../../../engine/log/now/what-if.ts';
 import type { RestInput } from '../../../engine/log/rest.ts';
 import type { Happening, LogEvent } from '../../../engine/log/types.ts';
-import type { WhatIf } from '../../../engine/log/what-if.ts';
 import { numberLocale } from '../../../engine/words/language.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import type { JobControl } from '../../../workers/client/job-control.ts';

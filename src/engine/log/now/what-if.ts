@@ -1,7 +1,7 @@
-import { defined } from '../base/at.ts';
-import type { PairMemory } from '../visit/problem/pair-memory.ts';
-import type { Moment, PressPlan } from '../visit/visit.ts';
-import { measuredRecipes, planRest, type RestInput } from './rest.ts';
+import { defined } from '../../base/at.ts';
+import type { PairMemory } from '../../visit/problem/pair-memory.ts';
+import type { Moment, PressPlan } from '../../visit/visit.ts';
+import { measuredRecipes, planRest, type RestInput } from '../rest.ts';
 
 /** What is left of a visit, in figures. */
 export interface RestFigures {
