@@ -23,6 +23,8 @@ export class PlainDrawing implements PrintDrawing {
   private selected: ReadonlySet<number> = new Set();
   private focus = -1;
   private ringPx = 1.5;
+  /** The frame whose pixels are known, and the prints among them; null when all are to be worked out anew. */
+  private shown: { frame: WallFrame; view: { x: number; y: number; scale: number }; prints: Set<number> } | null = null;
 
   constructor(pages: PrintPages, pace: WallPace) {
     this.pages = pages;
@@ -31,16 +33,18 @@ export class PlainDrawing implements PrintDrawing {
 
   clear(): void {
     this.closeUps.clear();
+    this.shown = null;
   }
 
   changed(): void {
-    // Every frame is drawn anew.
+    // A frame says by itself what is other than before.
   }
 
   resize({ width, height, density }: Screen): void {
     this.canvas.width = Math.max(1, Math.round(width * density));
     this.canvas.height = Math.max(1, Math.round(height * density));
     this.image = null;
+    this.shown = null;
   }
 
   setPrintSize(): void {
@@ -68,6 +72,7 @@ export class PlainDrawing implements PrintDrawing {
   addCloseUp(index: number, { widthPx, heightPx, pixels }: Picture): void {
     const colours = new Uint32Array(pixels.buffer, pixels.byteOffset, widthPx * heightPx);
     this.closeUps.set(index, { columns: widthPx, rows: heightPx, cells: null, first: 0, stride: widthPx, colours, offset: 0 });
+    this.shown = null;
   }
 
   closeUpPx(index: number): number {
@@ -76,6 +81,7 @@ export class PlainDrawing implements PrintDrawing {
 
   forgetCloseUps(but: ReadonlySet<number> = new Set()): void {
     for (const index of this.closeUps.keys()) if (!but.has(index)) this.closeUps.delete(index);
+    this.shown = null;
   }
 
   draw(frame: WallFrame): void {
@@ -87,16 +93,31 @@ export class PlainDrawing implements PrintDrawing {
     const hung = (rehanging ? [...planned.plan.sequence] : planned.in(range)).filter((index) => this.pages.has(index));
     const coarse = moves && this.pace.slow;
     this.pace.drewAll();
+    const anew = coarse || rehanging || !this.shows(frame);
+    const prints = anew || this.shown === null ? new Set<number>() : this.shown.prints;
     this.image ??= context.createImageData(this.canvas.width, this.canvas.height);
     const words = new Uint32Array(this.image.data.buffer);
-    words.fill(0);
+    if (anew) words.fill(0);
     const target = { width: this.image.width, height: this.image.height, words };
     const boxes = hung.map((index) => ({ index, box: boxOf(frameOf(index, at, planned.plan, view), screen.density) }));
-    for (const { index, box } of boxes) drawPixels(target, this.sourceOf(index, box.height), box, coarse);
+    for (const { index, box } of boxes) if (!prints.has(index)) drawPixels(target, this.sourceOf(index, box.height), box, coarse);
     context.setTransform(1, 0, 0, 1, 0, 0);
+    // Whole: what is put in parts is kept part by part, and the browser takes as long over it as over all.
     context.putImageData(this.image, 0, 0);
     this.drawShadows(context, boxes, screen.density);
     for (const each of boxes) this.drawMarks(context, each, scale, screen.density);
+    for (const index of hung) prints.add(index);
+    this.shown = coarse || rehanging ? null : { frame, view: { x: view.x, y: view.y, scale }, prints };
+  }
+
+  /** Whether the pixels of a frame are known but for prints that came since: while a wall hangs, most frames are such. */
+  private shows({ view, screen, planned, at }: WallFrame): boolean {
+    if (this.shown === null) return false;
+    const { frame, view: seen } = this.shown;
+    const { width, height, density } = frame.screen;
+    const stands = seen.x === view.x && seen.y === view.y && seen.scale === view.scale;
+    const sized = screen.width === width && screen.height === height && screen.density === density;
+    return stands && sized && planned === frame.planned && at === frame.at;
   }
 
   /** What a print is drawn from when it is so many device px high. */

@@ -3,8 +3,8 @@ import type { PrintPages } from './print-pages.ts';
 
 /** With no more cores than this the search takes them all. */
 const FEW_CORES = 2;
-/** When no print came for so long, none is being searched for, ms. */
-const QUIET_MS = 1000;
+/** When no print came for so long, none is being searched for, ms: where other programs take the cores as well, a second may pass between two batches. */
+const QUIET_MS = 3000;
 /** It is asked so often whether the graphics card is done, ms. */
 const ASK_MS = 15;
 /** What the library would ask of a context for tests: GLSL ES 3.00, in which all shaders here are written, has highp in fragments (its specification, 4.7.4). */
