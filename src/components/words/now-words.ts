@@ -26,11 +26,12 @@ function nowTimeWords(plan: PressPlan, now: RetimedPlan | null, at: number): str
   return say.nowTo(day, wallClock(plan, real.startMinute), wallClock(plan, real.endMinute));
 }
 
-/** When a set-up is pulled: 'Planned day 1, 9:30 to 10:15, now 10:05 to 10:40'. */
-export function plannedAndNow(plan: PressPlan, now: RetimedPlan | null, at: number): string {
+/** When a set-up is pulled: 'Planned day 1, 9:30 to 10:15, now 10:05 to 10:40'. @param stands alone, or within a sentence */
+export function plannedAndNow(plan: PressPlan, now: RetimedPlan | null, at: number, stands: 'alone' | 'within' = 'alone'): string {
   const planned = timeWords(plan, entryAt(plan.times, at));
   const real = nowTimeWords(plan, now, at);
-  return real === '' ? planned : say.planned(uncapital(planned), real);
+  if (real === '') return planned;
+  return (stands === 'within' ? say.plannedWithin : say.planned)(uncapital(planned), real);
 }
 
 /** 'By what was ticked the last wash-up ends on day 3 at 16:55, 45 min later than planned (day 3, 16:10).' */

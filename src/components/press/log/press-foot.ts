@@ -44,7 +44,7 @@ export function pressFoot(
   const next = done.has(index) ? nextSetUp(plan, ticks) : index + 1;
   const after = all ? undefined : plan.cards[next];
   const time = plan.times[next];
-  const when = time === undefined ? '' : (now === null ? say.planned : '') + uncapital(plannedAndNow(plan, now, next));
+  const when = time === undefined ? '' : (now === null ? say.planned : '') + uncapital(plannedAndNow(plan, now, next, 'within'));
   // A spoiled sheet has left: it is neither pulled nor waited for.
   const spoiled = new Set(log.sheets.filter((sheet) => sheet.spoiled).map(({ number }) => number));
   const there = card?.sheets.filter((sheet) => !spoiled.has(sheet)) ?? [];

@@ -72,6 +72,7 @@ export const say: typeof english = {
   day: (day) => `Tag ${day}, `,
   nowTo: (day, wallClock, wallClock2) => `jetzt ${day}${wallClock} bis ${wallClock2}`,
   planned: (planned, real) => `Geplant ${planned}, ${real}`,
+  plannedWithin: (planned, real) => `geplant ${planned}, ${real}`,
   byWhatWasTicked: (day, wallClock) => `Nach den Häkchen ist an Tag ${day} um ${wallClock} alles ausgewaschen`,
   plannedWasDay: (day, wallClock) => `geplant war Tag ${day}, ${wallClock}`,
   asPlanned: (end) => `${end}, wie geplant.`,

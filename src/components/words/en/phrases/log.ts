@@ -71,6 +71,7 @@ export const say = speak('phrases/log', {
   day: (day: number) => `day ${day}, `,
   nowTo: (day: string, wallClock: string, wallClock2: string) => `now ${day}${wallClock} to ${wallClock2}`,
   planned: (planned: string, real: string) => `Planned ${planned}, ${real}`,
+  plannedWithin: (planned: string, real: string) => `planned ${planned}, ${real}`,
   byWhatWasTicked: (day: number, wallClock: string) => `By what was ticked, all is washed up on day ${day} at ${wallClock}`,
   plannedWasDay: (day: number, wallClock: string) => `planned was day ${day}, ${wallClock}`,
   asPlanned: (end: string) => `${end}, as planned.`,
