@@ -188,7 +188,7 @@ describe('the wall as a map', () => {
     }
     await page.keyboard.press('Home');
     // So near that the print stays whole in view, whatever the rows around the wall do to its height.
-    for (let i = 0; i < 4; i++) await page.keyboard.press('+');
+    for (let i = 0; i < 2; i++) await page.keyboard.press('+');
     const stand = () =>
       page.locator('wall-view').evaluate((view) => {
         const { scene } = (
