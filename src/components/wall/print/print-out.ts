@@ -60,7 +60,8 @@ export class PrintOut extends LitElement {
   }
 
   private make(): void {
-    const prints = this.prints();
+    // Only what a worker is to know: prints of a wall hold their pulls in a way that no message carries.
+    const prints = this.prints().map(({ index, seed, pulls }) => ({ index, seed, pulls }));
     const { drawer: studio, relative, paper, columns, kind } = this;
     const [first] = prints;
     if (studio === null || first === undefined) return;
