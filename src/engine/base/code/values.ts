@@ -53,10 +53,6 @@ export class Int {
     return this.with(other, 0x46);
   }
 
-  isNot(other: Int | number): Int {
-    return this.with(other, 0x47);
-  }
-
   below(other: Int | number): Int {
     return this.with(other, 0x48);
   }

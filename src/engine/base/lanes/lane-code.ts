@@ -151,12 +151,6 @@ export class LaneCode {
     return this.setLanes([...get(second), ...get(first), 0xfd, 0x5d, 3, ...bytes, 0xfd, 0x57, 3, ...bytes, 1]);
   }
 
-  /** Puts two numbers where they lie apart. */
-  scatter(first: Whole, second: Whole, number: number, value: Lanes): void {
-    const bytes = unsigned(number * DOUBLE.bytes);
-    [first, second].forEach((address, lane) => this.code.push(...get(address), ...get(value), 0xfd, 0x5b, 3, ...bytes, lane));
-  }
-
   store(address: Whole, number: number, value: Lanes): void {
     this.code.push(...get(address), ...get(value), 0xfd, 0x0b, 3, ...unsigned(number * this.kind.bytes));
   }
