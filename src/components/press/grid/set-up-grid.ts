@@ -1,6 +1,5 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, LitElement, noChange, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { guard } from 'lit/directives/guard.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { minutesText, rangesText } from '../../../engine/base/words.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
@@ -42,6 +41,8 @@ export class SetUpGrid extends LitElement {
   /** How many rows stand, from the first; the others follow some at a time. */
   @state() private shown = ROWS_AT_ONCE;
   private sheets: { of: PressPlan; grid: SheetGrid } | null = null;
+  /** What the rows that stand were drawn of. */
+  private readonly rows: { plan: PressPlan; chosen: boolean; done: boolean }[] = [];
   private waiting: ReturnType<typeof setTimeout> | undefined;
 
   protected override updated(): void {
@@ -143,6 +144,15 @@ export class SetUpGrid extends LitElement {
     </tr>`;
   }
 
+  /** What stands is drawn anew only where it changed, so that each further row costs one row. */
+  private changedRow(card: SetUpCard, index: number) {
+    const before = this.rows[index];
+    const now = { plan: this.plan, chosen: index === this.selected, done: this.done.has(index) };
+    if (before !== undefined && before.plan === now.plan && before.chosen === now.chosen && before.done === now.done) return noChange;
+    this.rows[index] = now;
+    return this.row(card, index);
+  }
+
   private row(card: SetUpCard, index: number) {
     const { grid } = this;
     return html`${this.gaps(index, grid.columns.length + (this.hasTest ? 1 : 0))}
@@ -159,6 +169,7 @@ export class SetUpGrid extends LitElement {
 
   override render() {
     const { plan, grid } = this;
+    this.rows.length = Math.min(this.rows.length, plan.cards.length, this.shown);
     const merged = grid.columns.some(wide);
     return html`<div class="scroller" role="region" aria-label=${say.setUpGrid} tabindex="0">
       <table class=${grid.columns.length > WIDE_PLAN ? 'close' : ''}>
@@ -192,10 +203,7 @@ export class SetUpGrid extends LitElement {
           </tr>
         </thead>
         <tbody>
-          ${plan.cards.slice(0, this.shown).map((card, index) =>
-            // What stands is drawn anew only where it changed, so that each further row costs one row.
-            guard([plan, index === this.selected, this.done.has(index)], () => this.row(card, index)),
-          )}
+          ${plan.cards.slice(0, this.shown).map((card, index) => this.changedRow(card, index))}
         </tbody>
       </table>
     </div>`;

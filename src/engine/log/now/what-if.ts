@@ -4,7 +4,7 @@ import type { Moment, PressPlan } from '../../visit/visit.ts';
 import { measuredRecipes, planRest, type RestInput } from '../rest.ts';
 
 /** What is left of a visit, in figures. */
-export interface RestFigures {
+interface RestFigures {
   setUps: number;
   /** Time at the press, waiting left out. */
   workedMinutes: number;
