@@ -39,6 +39,11 @@ describe('which screens to have made', () => {
     const all = Number(await count.getAttribute('max'));
     await count.fill(String(all));
     await expect.poll(() => told.textContent()).toMatch(new RegExp(`^With ${all} new screens, 5 of 5 can be pulled`, 'u'));
+    await dialog.getByLabel('New screens', { exact: true }).fill('-3');
+    await dialog.getByLabel('New screens', { exact: true }).press('Enter');
+    const refused = dialog.getByText('A budget of -3 cannot be kept; give 0 to 1000000000, or nothing.');
+    await expect.poll(() => refused.count()).toBe(1);
+    expect(await dialog.getByLabel('New screens', { exact: true }).inputValue()).toBe('-3');
     await dialog.getByLabel('New screens', { exact: true }).fill(String(all - 1));
     await dialog.getByLabel('New screens', { exact: true }).press('Enter');
     await expect.poll(() => told.textContent()).toMatch(new RegExp(`^With ${all - 1} new screens, [1-4] of 5 can be pulled`, 'u'));

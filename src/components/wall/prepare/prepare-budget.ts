@@ -27,23 +27,26 @@ export class PrepareBudgetFields extends LitElement {
   @property({ attribute: false }) by!: PrepareBy;
   @property({ attribute: false }) budget!: PrepareBudget;
   @property({ attribute: false }) paper!: Paper;
-  /** Why what was typed last is no amount. */
-  @state() private refused = '';
+  /** What was typed last and is no amount, and why. */
+  @state() private refused: { name: keyof PrepareBudget; text: string; why: string } | null = null;
 
   private set(name: keyof PrepareBudget, input: HTMLInputElement): void {
     const { value, problem } = typedNumber(input.value, decimalSign());
-    if (input.value.trim() === '') this.refused = '';
-    else this.refused = value === null ? problem : budgetProblem(value);
-    input.setCustomValidity(this.refused);
-    if (this.refused !== '') return;
+    const why = input.value.trim() === '' ? '' : value === null ? problem : budgetProblem(value);
+    input.setCustomValidity(why);
+    this.refused = why === '' ? null : { name, text: input.value, why };
+    if (why !== '') return;
     this.dispatchEvent(new CustomEvent('budget-change', { detail: { ...this.budget, [name]: value ?? undefined } }));
   }
 
   private field(name: keyof PrepareBudget, label: string, unit = '') {
     const value = this.budget[name];
+    const refused = this.refused?.name === name ? this.refused : null;
+    const text = refused?.text ?? (value === undefined ? '' : numberText(value, decimalSign()));
     return html`<label class="amount"><span>${label}</span>
-      <input type="text" inputmode="decimal" placeholder=${say.any} .value=${live(value === undefined ? '' : numberText(value, decimalSign()))} @change=${(event: Event) => this.set(name, event.target as HTMLInputElement)} />
-      <span class="soft">${unit}</span></label>`;
+      <input type="text" inputmode="decimal" placeholder=${say.any} .value=${live(text)} @change=${(event: Event) => this.set(name, event.target as HTMLInputElement)} />
+      <span class="soft">${unit}</span></label>
+      ${refused === null ? nothing : html`<p class="small" role="alert">${refused.why}</p>`}`;
   }
 
   /** What does not count yet, or not for what is asked for. */
@@ -70,7 +73,6 @@ export class PrepareBudgetFields extends LitElement {
       ${this.field('money', say.money)} ${this.field('hours', say.work, say.hours)}
       ${by === 'inks' ? nothing : html`${this.field('moneyEach', say.screenCosts)} ${this.field('hoursEach', say.andTakes, say.hours)}`}
       ${by === 'screens' ? nothing : html`${this.field('inkMoneyEach', say.inkCosts)} ${this.field('inkHoursEach', say.andTakes, say.hours)}`}
-      ${this.refused === '' ? nothing : html`<p class="small" role="alert">${this.refused}</p>`}
       ${this.notes().map((note) => html`<p class="soft small">${note}</p>`)}
     </fieldset>`;
   }
