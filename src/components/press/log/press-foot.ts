@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import { minutesText } from '../../../engine/base/words.ts';
 import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import { minutesLate } from '../../../engine/log/ticks/late.ts';
-import { nextSetUp, tickKey } from '../../../engine/log/ticks/ticks.ts';
+import { nextAtBed, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import { visitNow } from '../../../engine/log/visit-now.ts';
 import { uncapital } from '../../../engine/words/language.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
@@ -41,7 +41,7 @@ export function pressFoot(
 ) {
   const card = plan.cards[index];
   const all = done.size === plan.cards.length;
-  const next = done.has(index) ? nextSetUp(plan, ticks) : index + 1;
+  const next = nextAtBed(plan, ticks, index);
   const after = all ? undefined : plan.cards[next];
   const time = plan.times[next];
   const when = time === undefined ? '' : (now === null ? say.planned : '') + uncapital(plannedAndNow(plan, now, next, 'within'));

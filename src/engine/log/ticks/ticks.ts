@@ -23,7 +23,7 @@ export function tickGroups(sheets: readonly number[]): number[][] {
 }
 
 /** Indices of the set-ups of which every sheet is ticked. */
-export function setUpsDone(plan: PressPlan, ticked: ReadonlySet<string>): ReadonlySet<number> {
+export function setUpsDone(plan: Pick<PressPlan, 'cards'>, ticked: ReadonlySet<string>): ReadonlySet<number> {
   const done = new Set<number>();
   for (const [at, card] of plan.cards.entries()) {
     if (ticked.size > 0 && card.sheets.every((sheet) => ticked.has(tickKey(card.number, sheet)))) done.add(at);
@@ -42,8 +42,21 @@ export function setUpsInAll({ setUpsBefore = 0, cards }: Pick<PressPlan, 'setUps
 }
 
 /** The first set-up with something left to pull; the last when all is done. */
-export function nextSetUp(plan: PressPlan, ticked: ReadonlySet<string>): number {
+export function nextSetUp(plan: Pick<PressPlan, 'cards'>, ticked: ReadonlySet<string>): number {
   const done = setUpsDone(plan, ticked);
   const left = plan.cards.findIndex((_, at) => !done.has(at));
   return left < 0 ? Math.max(0, plan.cards.length - 1) : left;
+}
+
+/**
+ * What the printer of a set-up goes on with at the same bed: after one that is done, the first there with something
+ * left, or the first of any bed where that has none; otherwise the one after it.
+ * @returns an index of the plan's cards; as many as there are when none comes after
+ */
+export function nextAtBed(plan: Pick<PressPlan, 'cards' | 'times'>, ticked: ReadonlySet<string>, at: number): number {
+  const done = setUpsDone(plan, ticked);
+  const bed = plan.times[at]?.bed;
+  const next = plan.cards.findIndex((_, i) => plan.times[i]?.bed === bed && (done.has(at) ? !done.has(i) : i > at));
+  if (next >= 0) return next;
+  return done.has(at) ? nextSetUp(plan, ticked) : plan.cards.length;
 }

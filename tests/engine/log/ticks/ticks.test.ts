@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nextSetUp, setUpsDone, tickGroups, tickKey } from '../../../../src/engine/log/ticks/ticks.ts';
+import { nextAtBed, nextSetUp, setUpsDone, tickGroups, tickKey } from '../../../../src/engine/log/ticks/ticks.ts';
 import type { PressPlan } from '../../../../src/engine/visit/visit.ts';
 
 const PLAN = {
@@ -34,5 +34,31 @@ describe('setUpsDone', () => {
     expect(setUpsDone(PLAN, ticked).size).toBe(3);
     expect(nextSetUp(PLAN, ticked)).toBe(2);
     expect(nextSetUp(PLAN, new Set())).toBe(0);
+  });
+});
+
+describe('nextAtBed', () => {
+  const numbers = [1, 2, 3, 4, 5];
+  const onBeds = (...beds: number[]): PressPlan =>
+    ({ cards: numbers.map((number) => ({ number, sheets: [1] })), times: beds.map((bed) => ({ bed })) }) as unknown as PressPlan;
+  const ticked = (...done: number[]): Set<string> => new Set(done.map((number) => tickKey(number, 1)));
+
+  it('should go on at the bed of the printer who asks', () => {
+    const plan = onBeds(0, 1, 0, 1, 1);
+    expect(nextAtBed(plan, ticked(), 0)).toBe(2);
+    expect(nextAtBed(plan, ticked(), 1)).toBe(3);
+    expect(nextAtBed(plan, ticked(2), 1)).toBe(3);
+    expect(nextAtBed(plan, ticked(4), 3), 'what was passed over comes first').toBe(1);
+  });
+  it('should help at another bed when its own has none left, and end with the last', () => {
+    const plan = onBeds(0, 1, 0, 1, 1);
+    expect(nextAtBed(plan, ticked(1, 3), 2)).toBe(1);
+    expect(nextAtBed(plan, ticked(), 2)).toBe(5);
+    expect(nextAtBed(plan, ticked(), 4)).toBe(5);
+  });
+  it('should take set-ups of one bed one after the other', () => {
+    const plan = onBeds(0, 0, 0, 0, 0);
+    expect(numbers.map((_, at) => nextAtBed(plan, ticked(), at))).toEqual([1, 2, 3, 4, 5]);
+    expect(nextAtBed(plan, ticked(1, 2, 4), 3)).toBe(2);
   });
 });
