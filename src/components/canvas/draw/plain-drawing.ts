@@ -72,7 +72,7 @@ export class PlainDrawing implements PrintDrawing {
   addCloseUp(index: number, { widthPx, heightPx, pixels }: Picture): void {
     const colours = new Uint32Array(pixels.buffer, pixels.byteOffset, widthPx * heightPx);
     this.closeUps.set(index, { columns: widthPx, rows: heightPx, cells: null, first: 0, stride: widthPx, colours, offset: 0 });
-    this.shown = null;
+    this.shown?.prints.delete(index);
   }
 
   closeUpPx(index: number): number {
@@ -80,8 +80,11 @@ export class PlainDrawing implements PrintDrawing {
   }
 
   forgetCloseUps(but: ReadonlySet<number> = new Set()): void {
-    for (const index of this.closeUps.keys()) if (!but.has(index)) this.closeUps.delete(index);
-    this.shown = null;
+    for (const index of this.closeUps.keys()) {
+      if (but.has(index)) continue;
+      this.closeUps.delete(index);
+      this.shown?.prints.delete(index);
+    }
   }
 
   draw(frame: WallFrame): void {
