@@ -20,7 +20,7 @@ interface Wall {
 }
 
 const WALLS: Wall[] = [
-  { seed: 'Tide', cores: 2, offsetRangeMm: 0 },
+  { seed: 'Tide', cores: 1, offsetRangeMm: 0 },
   { seed: 'Tide', cores: 8, offsetRangeMm: 0 },
   { seed: 'Ebb and flow', cores: 4, offsetRangeMm: 3 },
 ];
