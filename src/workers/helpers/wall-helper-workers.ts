@@ -58,7 +58,10 @@ function startHelper(): RemoteHelper {
     // Another wall began meanwhile, with another order.
     if (begun === order) [desk, drawn] = [fresh, 0];
     else fresh.end('another wall is found');
-    if (desk === fresh) old.call((helper) => helper.ping()).finally(() => old.end('another took its place', true));
+    if (desk !== fresh) return;
+    // Also when it died of itself.
+    await old.call((helper) => helper.ping()).catch(() => undefined);
+    old.end('another took its place', true);
   };
   return {
     begin(begun) {

@@ -2,7 +2,7 @@ import { f64 } from '../../base/at.ts';
 import { bitCount } from '../../base/bits.ts';
 import { affordable, type ScreenSets } from './screen-sets.ts';
 
-/** Up to so many screens all sets are gone through, some tenths of a second at the most. */
+/** Up to so many screens all sets are gone through, a second at the most. */
 export const MOST_FOR_ALL_SETS = 24;
 /** Sets are gone through in parts of so many screens, which keeps the list of a part at 32 MB. */
 const PART = 22;

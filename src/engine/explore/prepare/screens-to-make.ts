@@ -176,8 +176,9 @@ export function screensWithinAll(asked: ScreensAsked, { spent = [], start = [], 
 /**
  * The set of new screens with which most of the prints, by weight, can be printed. A print counts only
  * when all its screens are there, so adding screens one by one can be far off: branches are searched best
- * first under the linear relaxation of the integer programme, to the proof where its work allows, then all sets of up to 24 screens, else
- * a search from many starts with the least of two true bounds beside it. Deterministic; screens that no print needs are never named.
+ * first under the linear relaxation of the integer programme, to the proof where its work allows, then all
+ * sets of up to 24 screens, else a search from many starts with the least of two true bounds beside it.
+ * Deterministic; screens that no print needs are never named.
  * @throws EngineError 'prepare.prints', 'prepare.have', 'prepare.most', 'prepare.print', 'prepare.weight'
  * Source: checked against all subsets and an integer programming solver, tests/engine/explore/prepare.
  */

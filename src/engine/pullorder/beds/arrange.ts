@@ -47,7 +47,7 @@ export function* arrangeSetUps(
 ): Generator<number, Arrangement> {
   const lay = timelineOf(input);
   const shop = shopOf(input);
-  const starts = startsOf(input, setUps, given).map(({ order, places }) => numbered(pick(setUps, order), pick(places, order), shop));
+  const starts = startsOf(input, lay, setUps, given).map(({ order, places }) => numbered(pick(setUps, order), pick(places, order), shop));
   if (other && shop.beds > 1) starts.push(numbered(other.setUps, other.beds, shop));
   const found = yield* searchBeds(shop, starts, {
     seed,
@@ -68,8 +68,12 @@ function pick<T>(list: readonly T[], order: readonly number[]): T[] {
 }
 
 /** Where a search begins: the plan as it is, and what must be followed by most first, both shared between the beds in two ways. */
-function startsOf(input: TimelineInput, setUps: readonly SetUp[], given: readonly number[] | undefined): Dispatch[] {
-  const lay = timelineOf(input);
+function startsOf(
+  input: TimelineInput,
+  lay: ReturnType<typeof timelineOf>,
+  setUps: readonly SetUp[],
+  given: readonly number[] | undefined,
+): Dispatch[] {
   const beds = input.visit.beds ?? 1;
   const dispatchOf = (order: number[]): Dispatch => {
     const places = setUps.map(() => 0);

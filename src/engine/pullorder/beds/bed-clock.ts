@@ -39,7 +39,7 @@ interface Bed {
 
 /**
  * Lays arrangements out as `PlanLayout` does, to the same minute, but tells only what they cost: some
- * twenty times as quick. Tests hold the two together.
+ * fifty times as quick. Tests hold the two together.
  */
 export class BedClock {
   readonly #shop: Shop;
