@@ -1,8 +1,8 @@
 import { entryAt } from '../../../engine/base/at.ts';
 import type { Taken, Taker } from '../../../engine/explore/onward/takers.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import { filmsOn } from '../../../engine/log/films.ts';
 import { alikeSheets } from '../../../engine/log/now/chosen.ts';
-import { wetSheets } from '../../../engine/log/wet.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { studioOfRecipe } from '../../../engine/recipe/write.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
@@ -27,8 +27,19 @@ export function pullOfCard(card: SetUpCard, recipes: readonly Recipe[]): { pull:
   return { recipe, pull: { ...pull, dxMm: card.dxMm, dyMm: card.dyMm, turnDeg: card.turnDeg, strokes: card.strokes } };
 }
 
+type Known = Pick<LogKeeper, 'sheets' | 'recipes'>;
+
+/** Films that are wet on the sheets of a row, by their places among what is down, and until when; ms since 1970 UTC. */
+function wetFilms(numbers: readonly number[], { sheets, recipes }: Known, nowMs: number): { place: number; dryMs: number }[] {
+  const own = sheets.filter(({ number }) => numbers.includes(number));
+  const films = own.flatMap((sheet) =>
+    filmsOn(sheet, entryAt(recipes, sheet.recipe)).map(({ at, dryMs }) => ({ place: sheet.done.indexOf(at), dryMs })),
+  );
+  return films.filter(({ dryMs }) => dryMs > nowMs);
+}
+
 /** Sheets that a set-up is not planned for and that could take its pull, those with the same on them together. */
-export function takerRows(card: SetUpCard, { sheets, recipes }: Pick<LogKeeper, 'sheets' | 'recipes'>): TakerRow[] {
+export function takerRows(card: SetUpCard, { sheets, recipes }: Known, nowMs: number): TakerRow[] {
   const from = pullOfCard(card, recipes);
   if (from === null) return [];
   const free = sheets.filter(({ number, spoiled }) => !spoiled && !card.sheets.includes(number));
@@ -40,7 +51,8 @@ export function takerRows(card: SetUpCard, { sheets, recipes }: Pick<LogKeeper, 
     const recipe = entryAt(recipes, sheet.recipe);
     const { studio, pulls } = pullsIn(studioOfRecipe(recipe), [from.pull], from.recipe);
     const [pull] = pulls;
-    return pull === undefined ? [] : [{ recipe, sheet, numbers, taker: { studio, pulls: sheet.pulls, pull } }];
+    const wet = [...new Set(wetFilms(numbers, { sheets, recipes }, nowMs).map(({ place }) => place))];
+    return pull === undefined ? [] : [{ recipe, sheet, numbers, taker: { studio, pulls: sheet.pulls, wet, pull } }];
   });
 }
 
@@ -54,10 +66,12 @@ export function ranked(found: readonly Taken[], by: TakerOrder): number[] {
   return found.map((_, at) => at).sort((a, b) => worth(entryAt(found, b)) - worth(entryAt(found, a)) || a - b);
 }
 
-/** Until when sheets of a row are too wet to be printed over, ms since 1970 UTC; 0 when they are dry. */
-export function wetUntil({ numbers }: TakerRow, { sheets, recipes }: Pick<LogKeeper, 'sheets' | 'recipes'>, nowMs: number): number {
-  const own = sheets.filter(({ number }) => numbers.includes(number));
-  const dry = wetSheets(own, recipes, nowMs).map(({ dryMs }) => dryMs);
-  const last = Math.max(0, ...dry);
-  return last > nowMs ? last : 0;
+/**
+ * Until when what the pull would lie on is too wet to be printed over, and until when anything on the sheets of a row
+ * is, ms since 1970 UTC; 0 when it is dry.
+ */
+export function wetUntil({ numbers }: TakerRow, { touches }: Pick<Taken, 'touches'>, log: Known, nowMs: number) {
+  const films = wetFilms(numbers, log, nowMs);
+  const last = (those: typeof films): number => Math.max(0, ...those.map(({ dryMs }) => dryMs));
+  return { under: last(films.filter(({ place }) => touches.includes(place))), beside: last(films) };
 }

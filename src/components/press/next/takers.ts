@@ -16,6 +16,7 @@ import { onwardWords } from '../../ui/next/next-words.ts';
 import '../../ui/print/picture-view.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
+import { say as log } from '../../words/en/press/log.ts';
 import { say } from '../../words/en/press/next.ts';
 import { momentText } from '../../words/log-words.ts';
 import { type GoOn, goOnHappenings } from './go-on.ts';
@@ -52,7 +53,7 @@ export class Takers extends LitElement {
   private readonly trial = new Work<WhatIf>(this);
 
   private show(): void {
-    this.rows = takerRows(this.card, this.log);
+    this.rows = takerRows(this.card, this.log, Date.now());
     this.chosen = new Set();
     this.trial.clear();
     this.open = true;
@@ -91,16 +92,23 @@ export class Takers extends LitElement {
     this.dispatchEvent(new CustomEvent<GoOn>('go-on', { detail: going }));
   }
 
-  private row(row: TakerRow, { before, after, now, next, widthPx, heightPx }: Taken) {
+  /** Until when the sheets are too wet for it, or wet where it does not lie. */
+  private wetLine(row: TakerRow, taken: Taken) {
+    const { under, beside } = wetUntil(row, taken, this.log, Date.now());
+    if (under > 0) return html`<br /><span class="warn">${say.tooWetToPrint(momentText(under))}</span>`;
+    return beside > 0 ? html`<br /><span class="soft">${log.wetBeside(momentText(beside))}</span>` : nothing;
+  }
+
+  private row(row: TakerRow, taken: Taken) {
     const { numbers, sheet, recipe } = row;
-    const wet = wetUntil(row, this.log, Date.now());
+    const { before, after, now, next, widthPx, heightPx } = taken;
     const name = say.sheets(numbers.length, rangesText(numbers));
     return html`<li>
       <label>
         <input type="checkbox" aria-label=${say.takeIt(name)} .checked=${this.chosen.has(row)} @change=${() => this.choose(row)} />
         <ps-picture .picture=${{ widthPx, heightPx, pixels: before }} label=${say.now(name)}></ps-picture>
         <ps-picture .picture=${{ widthPx, heightPx, pixels: after }} label=${say.withIt(name)}></ps-picture>
-        <span class="words"><b>${name}</b> <span class="soft">${recipe.title}, ${sheet.pulls.length === 0 ? say.bare : say.pullsDown(sheet.pulls.length)}</span><br />${onwardWords(now, next)}${wet === 0 ? nothing : html`<br /><span class="warn">${say.tooWetToPrint(momentText(wet))}</span>`}</span>
+        <span class="words"><b>${name}</b> <span class="soft">${recipe.title}, ${sheet.pulls.length === 0 ? say.bare : say.pullsDown(sheet.pulls.length)}</span><br />${onwardWords(now, next)}${this.wetLine(row, taken)}</span>
       </label>
     </li>`;
   }
