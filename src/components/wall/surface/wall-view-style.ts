@@ -49,11 +49,15 @@ export const wallViewStyles = css`
     grid-row: 1 / span 3;
     width: 290px;
   }
-  /* Room for the whole wall in small, beside both lines. */
+  /* Room for the whole wall in small, beside both lines; the edge between these ends at it. */
   @media (min-width: 761px) {
     wall-print-why,
     wall-rail {
       padding-left: 178px;
+    }
+    wall-rail {
+      border: 0;
+      background: linear-gradient(var(--line), var(--line)) 178px 0/100% 1px no-repeat var(--table);
     }
   }
   @media (max-width: 760px) {

@@ -25,6 +25,10 @@ export const wallTasteStyle = css`
   .teach {
     margin-left: auto;
   }
+  /* It comes and goes, and the others stay under the hand, as they end at the edge. */
+  .again {
+    order: -1;
+  }
   .fold {
     display: none;
   }
@@ -59,6 +63,9 @@ export const wallTasteStyle = css`
     }
     .teach {
       margin-left: 0;
+    }
+    .again {
+      order: 0;
     }
     .teach button {
       padding-inline: var(--space-3);

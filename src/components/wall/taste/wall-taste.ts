@@ -86,7 +86,9 @@ export class WallTaste extends LitElement {
     });
   }
 
-  private learn(): void {
+  private learn({ detail }: MouseEvent): void {
+    // The second of two quick clicks finds nothing left to learn from.
+    if (detail > 1) return;
     try {
       const chosen = this.untaught.filter(([, places]) => places.length > 0);
       // Without any, says why in its one sentence.
@@ -104,7 +106,7 @@ export class WallTaste extends LitElement {
   private learnButton() {
     const there = this.untaught.filter(([, places]) => places.length > 0);
     const words = there.map(([way, places]) => `${places.length} ${wayWord(way)}`).join(', ');
-    return html`<button class=${words === '' ? 'more' : ''} @click=${() => this.learn()}>${say.learnFrom(words === '' ? say.selected : words)}</button>`;
+    return html`<button class=${words === '' ? 'more' : ''} @click=${(event: MouseEvent) => this.learn(event)}>${say.learnFrom(words === '' ? say.selected : words)}</button>`;
   }
 
   private further() {
@@ -156,7 +158,7 @@ export class WallTaste extends LitElement {
         <button class="quiet fold" aria-expanded=${this.unfolded} @click=${() => (this.unfolded = !this.unfolded)}>${this.unfolded ? say.fold : say.unfold}</button>
         ${this.learnButton()}
         <button class="quiet more" ?disabled=${taught.length === 0} @click=${() => this.list.show()}>${say.whatWasTaught}</button>
-        ${stale ? html`<button class="quiet" @click=${() => this.fire('arrange')}>${say.arrangeAgain}</button>` : nothing}
+        ${stale ? html`<button class="quiet again" @click=${() => this.fire('arrange')}>${say.arrangeAgain}</button>` : nothing}
       </div>
       ${learnt === null || learnt.choices === 0 ? nothing : this.controls()}
       <wall-this-or-that .relative=${this.relative} @answered=${() => this.answered()}></wall-this-or-that>

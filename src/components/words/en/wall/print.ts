@@ -29,9 +29,9 @@ export const say = speak('wall/print', {
   from: (name: string, changesInShort: string) => `From ${name}: ${changesInShort}.`,
   chooseAnotherPrintTo: 'Choose another print to see where it differs from this one.',
   deltaEInMeanOf: (mean: string, round: number, overDeltaE: number) =>
-    `ΔE ${mean} in the mean, ${round} % of the sheet over ${overDeltaE}. `,
-  printAgainstPrint: (index: number, index2: number, figures: string, sentence: string) =>
-    `Print ${index} against print ${index2}: ${figures}${sentence}`,
+    `ΔE ${mean} in the mean, ${round} % of the sheet over ${overDeltaE}; `,
+  printAgainstPrint: (index: number, index2: number, figures: string, changes: string) =>
+    `Print ${index} against print ${index2}: ${figures}${changes}.`,
   darkWhereAndDiffer: (index: number, index2: number) => `Dark where ${index} and ${index2} differ`,
   fromName: (name: string) => `From ${name}:`,
   findPrintsFromThis: 'Find prints from this one',
