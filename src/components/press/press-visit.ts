@@ -181,13 +181,18 @@ export class PressVisit implements ReactiveController {
     this.better(this.restInput(longer));
   }
 
-  /** What is left to be planned, around what is done. */
-  restInput(longer = 0): RestInput {
+  /** How many set-ups of the visit are done by its order at hand. */
+  get setUpsBehind(): number {
+    const { plan } = defined(this.made);
+    return setUpsBehind(plan, ticksOf(plan, this.log.sheets));
+  }
+
+  /** What is left to be planned, around what is done. @param setUpsBefore how many set-ups are done */
+  restInput(longer = 0, setUpsBefore = this.setUpsBehind): RestInput {
     const { recipes, sheets, test } = this.log;
     // The visit stays what it was begun as: changed recipes are for the next one.
     const { input, plan } = defined(this.made);
     const now = visitNow(this.log.events, Date.now(), localTime);
-    const setUpsBefore = setUpsBehind(plan, ticksOf(plan, sheets));
     const rest = { recipes, sheets, now, setUpsBefore, ...(test === null ? {} : { test }) };
     return { ...input, press: this.store.project.press, atHand: plan, longer, rest };
   }

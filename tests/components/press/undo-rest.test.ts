@@ -1,6 +1,7 @@
 import type { ReactiveControllerHost } from 'lit';
 import { describe, expect, it } from 'vitest';
 import { AppStore } from '../../../src/components/app-store.ts';
+import { goOn } from '../../../src/components/press/next/go-on.ts';
 import { PressVisit } from '../../../src/components/press/press-visit.ts';
 import { planRest } from '../../../src/engine/log/rest.ts';
 import type { LogEvent } from '../../../src/engine/log/types.ts';
@@ -8,7 +9,7 @@ import type { Project } from '../../../src/engine/project/types.ts';
 import { visitInputOf } from '../../../src/engine/project/visit-input.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import { planVisit, type PressPlan } from '../../../src/engine/visit/visit.ts';
-import { smallProject } from '../../helpers/small-project.ts';
+import { pullOf, smallProject } from '../../helpers/small-project.ts';
 
 const base = smallProject();
 const recipe = recipeOf(base.bench, base.drawer, { id: 'a', title: 'Ebb' });
@@ -49,6 +50,20 @@ async function tickFirst(visit: PressVisit): Promise<void> {
   visit.tick({ setUp: card!.number, sheets: card!.sheets, on: true, where: 'all' });
   await new Promise((resolve) => setTimeout(resolve));
 }
+
+describe('goOn', () => {
+  it('should number what is left on from the set-ups that were done, also where its sheets were pulled in these', async () => {
+    const { store, visit } = await atPress();
+    await tickFirst(visit);
+    const [number] = visit.made!.plan.cards[0]!.sheets;
+    const more = [pullOf('again', 's2', 'tar')];
+    await goOn(visit, store, { numbers: [number!], more, studio: project.drawer, planned: true });
+    visit.follow();
+    const { plan } = visit.made!;
+    expect(plan.setUpsBefore).toBe(1);
+    expect(plan.cards[0]!.number).toBe(2);
+  });
+});
 
 describe('undo after the rest was planned', () => {
   it('should put the order back that was worked from, as it is shown and as it is kept, with its ticks', async () => {

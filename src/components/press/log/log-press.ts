@@ -154,7 +154,9 @@ export class LogPress extends LitElement {
   }
 
   private renderPictures() {
-    const number = this.shown ?? this.card.sheets[0];
+    const { sheets } = this.card;
+    // What is planned anew may take the press to other sheets than the one that was shown.
+    const number = sheets.find((each) => each === this.shown) ?? sheets[0];
     const sheet = this.log.sheets.find((entry) => entry.number === number);
     const recipe = this.log.recipes[sheet?.recipe ?? -1];
     if (sheet === undefined || recipe === undefined) return nothing;

@@ -30,9 +30,11 @@ export async function goOn(visit: PressVisit, store: AppStore, going: GoOn): Pro
   const { head } = log;
   if (before === null) return;
   const known = new Set(log.events.map(({ id }) => id));
+  // Sheets that go on otherwise leave the set-ups that they were pulled in.
+  const { setUpsBehind } = visit;
   await log.add(goOnHappenings(log, going));
   const entries = log.events.filter(({ id, kind }) => kind === 'goes-on' && !known.has(id));
-  await run.start(visit.restInput());
+  await run.start(visit.restInput(0, setUpsBehind));
   const numbers = rangesText([...going.numbers].sort((a, b) => a - b));
   const words = say.letSheetsGoOn(going.numbers.length, numbers);
   store.did(words, () => {
