@@ -66,6 +66,8 @@ export default defineConfig(({ isSsrBuild }) => ({
           name: 'browser',
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
+          // Importing playwright and the preview server again for each file took a second a file.
+          isolate: false,
           testTimeout: 120_000,
           hookTimeout: 120_000,
           // A browser on a busy machine now and then loses a race that a second try, told as such, wins.

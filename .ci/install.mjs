@@ -43,6 +43,8 @@ export function installPackages() {
 
 const SYSTEM_BROWSERS = [
   process.env.CHROMIUM_PATH,
+  // The same browser without windows, which opens a page with a fifth less work.
+  '/usr/bin/chromium-headless-shell',
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',
   '/usr/bin/google-chrome',
@@ -76,7 +78,7 @@ export async function findBrowser() {
   if (fetched) return fetched;
   if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
     tryRun('apt-get', ['update']);
-    tryRun('apt-get', ['install', '-y', '--no-install-recommends', 'chromium']);
+    tryRun('apt-get', ['install', '-y', '--no-install-recommends', 'chromium-headless-shell']);
   }
   const installed = system();
   if (installed) return installed;

@@ -13,7 +13,7 @@ afterAll(async () => {
 
 describe('the artist', () => {
   it('should find prints, hold a pull, keep two, reload, and have them still', async () => {
-    const { page, context, errors } = await openPage(studio);
+    const { page, context, errors } = await openPage(studio, undefined, { helpers: true });
     await page.goto(studio.url);
     await enter(page, 'Wall');
     const wall = page.locator('wall-room');

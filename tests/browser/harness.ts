@@ -11,7 +11,7 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 /** Where a reader of a failed test finds the pictures. */
 export const SHOTS = fileURLToPath(new URL('./shots', import.meta.url));
 
-const CHROMIUM = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
+const CHROMIUM = process.env.CHROMIUM_PATH ?? ['/usr/bin/chromium-headless-shell', '/usr/bin/chromium'].find((path) => existsSync(path));
 
 /** How Chromium starts where there is no graphics card; pages are put together without drawing on it either. */
 export const LAUNCH = {
@@ -90,9 +90,18 @@ export interface WatchedPage {
   errors: string[];
 }
 
-/** A fresh browser profile with one page. */
-export async function openPage(studio: Studio, viewport = { width: 1440, height: 900 }): Promise<WatchedPage> {
+/** A core alone, for which the app starts no workers that help find prints. */
+function countOneCore(): void {
+  Object.defineProperty(Navigator.prototype, 'hardwareConcurrency', { get: () => 1, configurable: true });
+}
+
+/**
+ * A fresh browser profile with one page. A helping worker costs a quarter of what a page takes to open, so that only
+ * journeys that are about finding prints ask for it; that it changes no print is held in hold/across.
+ */
+export async function openPage(studio: Studio, viewport = { width: 1440, height: 900 }, { helpers = false } = {}): Promise<WatchedPage> {
   const context = await studio.browser.newContext({ viewport, serviceWorkers: 'block' });
+  if (!helpers) await context.addInitScript(countOneCore);
   // The system's chooser of a place cannot be driven; without it files are downloads.
   await context.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
   // Whoever comes for the first time is looked at in stranger.test.ts.

@@ -25,7 +25,7 @@ const LAYERS = [
 
 describe('someone with shapes of their own and nothing else', () => {
   it('should get from an empty drawer to a wall of them, in register', async () => {
-    const { page, context, errors } = await openPage(studio);
+    const { page, context, errors } = await openPage(studio, undefined, { helpers: true });
     page.on('dialog', (dialog) => void dialog.accept());
     await page.addInitScript(() => localStorage.removeItem('pullstack-first-steps'));
     await page.goto(studio.url);

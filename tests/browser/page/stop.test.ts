@@ -62,7 +62,7 @@ function squares(): string {
 
 describe('Stop among the inks', () => {
   it('should stop matching and fitting, and leave each to be asked again', async () => {
-    const { page, errors } = await openPage(studio);
+    const { page, errors } = await openPage(studio, undefined, { helpers: true });
     await page.goto(`${studio.url}#inks`);
     await page.getByText('All 8 inks on the target').click();
     const inks = page.getByRole('group', { name: 'Inks on the target' });
@@ -96,7 +96,7 @@ describe('Stop among the inks', () => {
 
 describe('Stop, at 80 pulls', () => {
   it('should stop exploring, the search for a veil and for a pull order, and leave each to be asked again', async () => {
-    const { page, errors } = await openPage(studio);
+    const { page, errors } = await openPage(studio, undefined, { helpers: true });
     await page.goto(`${studio.url}#chest`);
     await page.locator('chest-room').waitFor();
     await pileUp(page);

@@ -7,7 +7,7 @@ let wide: WatchedPage;
 
 beforeAll(async () => {
   studio = await openStudio();
-  wide = await openPage(studio);
+  wide = await openPage(studio, undefined, { helpers: true });
 });
 
 afterAll(async () => {
