@@ -69,8 +69,8 @@ class EdgeCode {
   private writeRow(): void {
     const { code, a, b, openA, openB, met, mid, end, pairs } = this;
     const [runEndMm, runCell, edgeOf] = [this.lists.reals('runEndMm'), this.lists.ints('runCell'), this.lists.ints('edgeOf')];
-    const [fromMm, toMm] = [code.real(0), code.real()];
-    const [beyondA, beyondB] = [code.int(), code.int()];
+    const [fromMm, toMm, endA, endB] = [code.real(0), code.real(), code.real(), code.real()];
+    const [beyondA, beyondB, cellA, cellB] = [code.int(), code.int(), code.int(), code.int()];
     code.set(a, this.top);
     code.set(b, mid);
     code.set(openA, a);
@@ -79,14 +79,20 @@ class EdgeCode {
     code.set(this.near, b);
     code.set(met, 0);
     code.during(a.below(mid), () => {
-      code.set(toMm, runEndMm.at(a).least(runEndMm.at(b)));
+      code.set(endA, runEndMm.at(a));
+      code.set(endB, runEndMm.at(b));
+      code.set(toMm, endA.least(endB));
       code.when(toMm.above(fromMm), () => {
+        code.set(cellA, runCell.at(a));
+        code.set(cellB, runCell.at(b));
         code.when(
-          runCell.at(a).is(runCell.at(b)),
+          cellA.is(cellB),
           () => {
-            code.when(code.either(openA.below(a), openB.below(b)), () => this.close(a, b));
+            code.when(openA.below(a).or(openB.below(b)), () => this.close(a, b));
             this.goOn();
-            code.set(toMm, runEndMm.at(a).least(runEndMm.at(b)));
+            code.set(endA, runEndMm.at(a));
+            code.set(endB, runEndMm.at(b));
+            code.set(toMm, endA.least(endB));
             code.set(openA, a);
             code.set(openB, b);
             code.set(met, 0);
@@ -94,13 +100,13 @@ class EdgeCode {
           () => {
             // Mostly an edge of the row has passed by: then its pair is known.
             code.when(
-              [a.below(mid.minus(1)), runCell.at(a, 1).is(runCell.at(b))],
+              [a.below(mid.minus(1)), runCell.at(a, 1).is(cellB)],
               () => code.set(pairs.pair, edgeOf.at(a)),
               () =>
                 code.when(
-                  [this.top.below(a), runCell.at(a.minus(1)).is(runCell.at(b))],
+                  [this.top.below(a), runCell.at(a.minus(1)).is(cellB)],
                   () => code.set(pairs.pair, edgeOf.at(a.minus(1))),
-                  () => pairs.find(runCell.at(a), runCell.at(b)),
+                  () => pairs.find(cellA, cellB),
                 ),
             );
             pairs.add(pairs.pair, toMm.minus(fromMm));
@@ -108,8 +114,8 @@ class EdgeCode {
         );
       });
       code.set(fromMm, toMm);
-      code.set(beyondA, runEndMm.at(a).atMost(toMm));
-      code.set(beyondB, runEndMm.at(b).atMost(toMm));
+      code.set(beyondA, endA.atMost(toMm));
+      code.set(beyondB, endB.atMost(toMm));
       code.set(met, met.or(beyondA.and(beyondB)));
       code.add(a, beyondA);
       code.add(b, beyondB);

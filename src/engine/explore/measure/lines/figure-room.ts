@@ -76,6 +76,7 @@ export class FigureRoom {
     room.fit();
     const { ints, words, reals } = room;
     reals[sheet] = heightMm / rows;
+    reals[at.lengthMm] = 0;
     ints.fill(-1, slotsAt, slotsAt + slots);
     ints.fill(0, lower, lower + 2 * DIGITS);
     reals.fill(0, at.moments, at.moments + cells * 3);

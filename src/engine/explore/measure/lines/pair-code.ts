@@ -20,47 +20,38 @@ export class PairCode {
     [this.pair, this.count, this.low, this.high, this.slot] = [code.int(), code.int(), code.int(), code.int(), code.int()];
   }
 
-  /** Finds the pair of two cells, whichever is named first, made when new. */
+  /** Finds the pair of two cells, whichever is named first, made when new: both without branches, as it cannot be foreseen which. */
   find(a: Int, b: Int): void {
-    const { code, lists, pair, low, high, slot } = this;
+    const { code, lists, pair, low, high, slot, count } = this;
     const slots = lists.ints('slots');
     const mask = lists.int('slotMask');
     const cells = lists.ints('pairCells');
     code.set(low, a);
     code.set(high, b);
-    code.when(high.below(low), () => {
-      code.set(pair, low);
-      code.set(low, high);
-      code.set(high, pair);
-    });
+    code.set(pair, low.xor(high).and(Int.of(0).minus(high.below(low))));
+    code.set(low, low.xor(pair));
+    code.set(high, high.xor(pair));
     code.set(slot, low.times(0x9e3779b1 | 0).xor(high.times(0x85ebca6b | 0)));
     code.set(slot, slot.xor(slot.right(15)).and(mask));
     code.set(pair, slots.at(slot));
-    const differs = cells
-      .at(pair.left(1))
-      .xor(low)
-      .or(cells.at(pair.left(1), 1).xor(high));
-    code.during([pair.above(-1), differs], () => {
+    const isOther = cells.at(pair.left(1)).is(low).and(cells.at(pair.left(1), 1).is(high)).not().and(pair.above(-1));
+    code.during(isOther, () => {
       code.set(slot, slot.plus(1).and(mask));
       code.set(pair, slots.at(slot));
     });
-    code.when(pair.below(0), () => this.make());
+    const fresh = code.int(pair.right(31));
+    code.set(pair, pair.plus(count.minus(pair).times(fresh)));
+    code.add(count, fresh);
+    code.when(count.is(lists.int('pairsRoom')), () => code.giveBack(MORE_PAIRS));
+    code.put(cells, pair.left(1), low);
+    code.put(cells, pair.left(1).plus(1), high);
+    code.put(lists.reals('lengthMm'), count, 0);
+    code.put(slots, slot, pair);
   }
 
   add(pair: Int, lengthMm: Real): void {
     const { code, lists } = this;
     const lengths = lists.reals('lengthMm');
     code.put(lengths, pair, lengths.at(pair).plus(lengthMm));
-  }
-
-  private make(): void {
-    const { code, lists, pair, count } = this;
-    code.when(count.is(lists.int('pairsRoom')), () => code.giveBack(MORE_PAIRS));
-    code.set(pair, count);
-    code.add(count, 1);
-    code.put(lists.ints('pairCells'), pair.left(1), this.low);
-    code.put(lists.ints('pairCells'), pair.left(1).plus(1), this.high);
-    code.put(lists.reals('lengthMm'), pair, 0);
-    code.put(lists.ints('slots'), this.slot, pair);
   }
 }
