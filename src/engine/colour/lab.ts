@@ -1,4 +1,4 @@
-import { f64, num } from '../base/at.ts';
+import { num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { roundTo } from '../base/units.ts';
 import { say } from '../words/en/colour/colour.ts';
@@ -14,8 +14,8 @@ export type Xyz = [number, number, number];
 export const WHITE_D50: Readonly<Xyz> = xyzFromWeights(WEIGHTS_D50, new Float64Array(BANDS).fill(1));
 
 // CIE 15:2004, 8.2.1: the exact rationals, so that the two branches meet without a step.
-const EPSILON = 216 / 24389;
-const KAPPA = 24389 / 27;
+export const EPSILON = 216 / 24389;
+export const KAPPA = 24389 / 27;
 
 /**
  * Tristimulus values of a surface under D50.
@@ -59,20 +59,6 @@ export function labFromXyzD50(x: number, y: number, z: number): Lab {
   const fy = labCurve(y / WHITE_D50[1]);
   const fz = labCurve(z / WHITE_D50[2]);
   return [116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz)];
-}
-
-/**
- * The same of many colours, in lists: nothing is made for each.
- * @param out receives L, a and b from `at` on
- * @param xyz holds X, Y and Z from `at` on
- */
-export function setLab(out: Float64Array, at: number, xyz: Float64Array): void {
-  const fx = labCurve(f64(xyz, at) / WHITE_D50[0]);
-  const fy = labCurve(f64(xyz, at + 1) / WHITE_D50[1]);
-  const fz = labCurve(f64(xyz, at + 2) / WHITE_D50[2]);
-  out[at] = 116 * fy - 16;
-  out[at + 1] = 500 * (fx - fy);
-  out[at + 2] = 200 * (fy - fz);
 }
 
 /**

@@ -1,7 +1,6 @@
 import { entryAt, f64, num, u32, u8 } from '../base/at.ts';
 import { encodeSrgb8 } from '../colour/encode.ts';
 import { mapIntoSrgb } from '../colour/gamut.ts';
-import { setLab } from '../colour/lab.ts';
 import { LINEAR_SRGB_FROM_BANDS } from '../colour/srgb.ts';
 import { BANDS, WEIGHTS_D50 } from '../colour/weights.ts';
 import { FilmSums } from './films/film-sums.ts';
@@ -138,7 +137,8 @@ export function cellLab(
   out: Float64Array = new Float64Array(map.cells * 3),
 ): Float64Array {
   const sums = films.compute(map, layers, paperReflectance, XYZ_FROM_BANDS);
-  for (let at = 0; at < map.cells * 3; at += 3) setLab(out, at, sums);
+  films.toLab(map.cells);
+  out.set(sums.subarray(0, map.cells * 3));
   return out;
 }
 

@@ -1,5 +1,6 @@
 import { describe, it, expect } from 'vitest';
-import { labD50, xyzD50, xyzD65 } from '../../../src/engine/colour/lab.ts';
+import { toLab } from '../../../src/engine/colour/lab-code.ts';
+import { labD50, labFromXyzD50, xyzD50, xyzD65 } from '../../../src/engine/colour/lab.ts';
 
 describe('labD50', () => {
   it('should refuse another number of bands rather than give NaN', () => {
@@ -10,5 +11,18 @@ describe('labD50', () => {
         );
       }
     }
+  });
+});
+
+describe('toLab', () => {
+  it('should be what cube roots give, from black to brighter than white', () => {
+    let most = 0;
+    for (let i = 0; i <= 2500; i++) {
+      const xyz = [i / 20, ((i * 7) % 2500) / 20, ((i * 13) % 2500) / 2000] as const;
+      const lab = Float64Array.from(xyz);
+      toLab(lab, 0);
+      labFromXyzD50(...xyz).forEach((wanted, k) => (most = Math.max(most, Math.abs(lab[k]! - wanted))));
+    }
+    expect(most).toBeLessThan(1e-10);
   });
 });

@@ -136,7 +136,13 @@ export class LaneCode {
 
   /** The first halves of both, and the second halves. */
   turned(a: Lanes, b: Lanes): [Lanes, Lanes] {
-    return [this.words(a, b, [0, 1, 4, 5]), this.words(a, b, [2, 3, 6, 7])];
+    return [this.halves(a, 0, b, 0), this.halves(a, 1, b, 1)];
+  }
+
+  /** A half of one, and a half of the other. */
+  halves(a: Lanes, ofA: 0 | 1, b: Lanes, ofB: 0 | 1): Lanes {
+    const [one, other] = [ofA * 2, 4 + ofB * 2];
+    return this.words(a, b, [one, one + 1, other, other + 1]);
   }
 
   /** One number of memory in all lanes. */

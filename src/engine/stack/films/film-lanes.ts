@@ -2,6 +2,7 @@ import { f64, num, u32 } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { LaneCode, type Lanes, type Whole } from '../../base/lanes/lane-code.ts';
 import { type LaneFunction, LaneRoom } from '../../base/lanes/lane-room.ts';
+import { labCode, toLab } from '../../colour/lab-code.ts';
 import { BANDS } from '../../colour/weights.ts';
 import type { FilmBands } from '../../ink/film/film.ts';
 import { say } from '../../words/en/stack/films.ts';
@@ -28,7 +29,7 @@ export class FilmLanes {
   grounds = new Float64Array(0);
   piles = new Float64Array(0);
   private readonly room: LaneRoom;
-  private readonly run: Record<'sum' | 'grounds' | 'piles', LaneFunction | null>;
+  private readonly run: Record<'sum' | 'lab' | 'grounds' | 'piles', LaneFunction | null>;
   private weights = new Float64Array(0);
   private films = new Float64Array(0);
   private list = new Uint32Array(0);
@@ -39,7 +40,7 @@ export class FilmLanes {
   constructor(plain = false) {
     this.room = new LaneRoom(plain);
     const load = (code: LaneCode): LaneFunction | null => this.room.load(code.module());
-    this.run = { sum: load(sumCode()), grounds: load(groundCode()), piles: load(pileCode()) };
+    this.run = { sum: load(sumCode()), lab: load(sumsToLab()), grounds: load(groundCode()), piles: load(pileCode()) };
   }
 
   /**
@@ -106,6 +107,12 @@ export class FilmLanes {
     // The last step takes a cell more where their number is odd.
     list.fill(0, cells * 2, cells * 2 + 2);
     this.run.sum?.((cells + 1) >> 1, list.byteOffset, grounds.byteOffset, piles.byteOffset, sums.byteOffset);
+  }
+
+  /** Puts CIELAB in the place of sums that are D50 tristimulus values. */
+  toLab(cells: number): void {
+    if (this.run.lab === null) for (let cell = 0; cell < cells; cell++) toLab(this.sums, cell * 3);
+    this.run.lab?.((cells + 1) >> 1, this.sums.byteOffset);
   }
 
   /** One film over one reflectance: R′ = (R0 + q R) / (1 + back R). Source: see ink/film.ts. The steps are those of `groundCode`. */
@@ -246,6 +253,19 @@ function sumCode(): LaneCode {
       const [even, odd] = code.turned(one as Lanes, other as Lanes);
       code.store(out, 2 * i, code.add(even, odd));
     });
+  });
+  return code;
+}
+
+/** Called with the number of steps of two cells and the address of their sums. */
+function sumsToLab(): LaneCode {
+  const code = new LaneCode(2);
+  const step = code.variable(0);
+  code.loop(step, [code.param(0), 1], () => {
+    const at = code.offset(code.param(1), step, 6 * NUMBER);
+    const [xy, zx, yz] = [0, 2, 4].map((number) => code.load(at, number)) as [Lanes, Lanes, Lanes];
+    const [l, a, b] = labCode(code, [code.halves(xy, 0, zx, 1), code.halves(xy, 1, yz, 0), code.halves(zx, 0, yz, 1)]);
+    [code.halves(l, 0, a, 0), code.halves(b, 0, l, 1), code.halves(a, 1, b, 1)].forEach((two, i) => code.store(at, 2 * i, two));
   });
   return code;
 }

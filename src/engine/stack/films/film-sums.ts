@@ -57,6 +57,11 @@ export class FilmSums {
     return lanes.sums;
   }
 
+  /** Puts CIELAB in the place of the sums of so many cells, where these are D50 tristimulus values. */
+  toLab(cells: number): void {
+    this.lanes.toLab(cells);
+  }
+
   /**
    * Reflectances of the whole stack's piles, which are those of `lower` then.
    * @returns piles × 36, in a buffer of this object's

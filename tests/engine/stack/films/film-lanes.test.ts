@@ -22,8 +22,13 @@ describe('FilmLanes', () => {
       const trapping = { factor: 0.8, pairs: [{ over, under, factor: 0.5 }] };
       for (const printed of [studio, { ...studio, trapping }, studio]) {
         const layers = stackLayers({ pulls: stack }, printed);
-        const found = lanes.compute(map, layers, studio.paper.reflectance, weights).slice(0, map.cells * 3);
-        expect(found).toEqual(plain.compute(map, layers, studio.paper.reflectance, weights).slice(0, map.cells * 3));
+        const both = [lanes, plain].map((films) =>
+          films.compute(map, layers, studio.paper.reflectance, weights).subarray(0, map.cells * 3),
+        );
+        const [found, wanted] = both.map((sums) => sums.slice()) as [Float64Array, Float64Array];
+        expect(found).toEqual(wanted);
+        for (const films of [lanes, plain]) films.toLab(map.cells);
+        expect(both[0]!.slice()).toEqual(both[1]!.slice());
         expect(found.every((sum) => sum > 0)).toBe(true);
       }
     }

@@ -34,8 +34,12 @@ export class PairCode {
     code.set(slot, low.times(0x9e3779b1 | 0).xor(high.times(0x85ebca6b | 0)));
     code.set(slot, slot.xor(slot.right(15)).and(mask));
     code.set(pair, slots.at(slot));
-    const isOther = cells.at(pair.left(1)).is(low).and(cells.at(pair.left(1), 1).is(high)).not().and(pair.above(-1));
-    code.during(isOther, () => {
+    const isThis = cells
+      .at(pair.left(1))
+      .is(low)
+      .and(cells.at(pair.left(1), 1).is(high));
+    // Where the slot is free this looks before the list, at what is no pair.
+    code.during(isThis.not().and(pair.above(-1)), () => {
       code.set(slot, slot.plus(1).and(mask));
       code.set(pair, slots.at(slot));
     });
