@@ -65,8 +65,10 @@ export class OrderCountNote extends LitElement {
 
   override render() {
     if (this.counting.failure !== '') return workFailure(this.counting);
-    if (this.counted === null) return nothing;
-    return html`<p role="status"><b>${countSentence(this.counted)}</b> ${drawnSentence(this.counted, orderRange(this.project.explore) !== null)}</p>`;
+    const { counted, project } = this;
+    // That of another project's stack is no count of this one's.
+    if (counted?.pulls !== project.bench.length) return nothing;
+    return html`<p role="status"><b>${countSentence(counted)}</b> ${drawnSentence(counted, orderRange(project.explore) !== null)}</p>`;
   }
 }
 
