@@ -1,6 +1,6 @@
 import { defined, entryAt } from '../base/at.ts';
 import { stackMinutesOf } from '../ink/film/drying.ts';
-import { dryingPairs, OVERLAP_TOLERANCE_MM } from '../order/overlaps.ts';
+import { meetingPairs, OVERLAP_TOLERANCE_MM } from '../order/overlaps.ts';
 import { DAY_MINUTES } from '../pullorder/timeline/day-clock.ts';
 import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { Recipe } from '../recipe/types.ts';
@@ -86,7 +86,7 @@ class DryingLookup {
       touch = left.map(() => under.map(() => false));
       const studio = studioOfRecipe(entryAt(this.recipes, recipe));
       const options = { toleranceMm: OVERLAP_TOLERANCE_MM, across: under.length };
-      for (const { a, b } of dryingPairs({ pulls: [...under, ...left] }, studio, options)) entryAt(touch, b - under.length)[a] = true;
+      for (const { a, b } of meetingPairs({ pulls: [...under, ...left] }, studio, options)) entryAt(touch, b - under.length)[a] = true;
       this.touches.set(key, touch);
     }
     return touch;

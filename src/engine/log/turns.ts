@@ -1,5 +1,6 @@
+import { atOnce } from '../base/at-once.ts';
 import { num } from '../base/at.ts';
-import { OVERLAP_TOLERANCE_MM, overlapsOf, type Overlap } from '../order/overlaps.ts';
+import { type MeetingPair, OVERLAP_TOLERANCE_MM, pairSteps } from '../order/overlaps.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { studioOfRecipe } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
@@ -15,7 +16,7 @@ const MIN_DELTA_E = 1;
 export type OrderPairs = (recipe: Recipe) => ReadonlySet<string> | null;
 
 /** What `OrderPairs` gives for the overlaps of a recipe's pulls. */
-export function pairsOf(overlaps: readonly Pick<Overlap, 'a' | 'b'>[]): ReadonlySet<string> {
+export function pairsOf(overlaps: readonly MeetingPair[]): ReadonlySet<string> {
   return new Set(overlaps.map(({ a, b }) => `${a} ${b}`));
 }
 
@@ -29,14 +30,15 @@ const measured = new WeakMap<readonly Pull[], { minDeltaE: number; pairs: Readon
 
 /**
  * Measures outlines where a pair is asked for, each recipe once.
- * Cost: as `overlapsOf` of all its pulls, seconds for some dozens of detailed ones; where somebody
+ * Cost: as `pairSteps` of all its pulls, a second for some dozens of detailed ones; where somebody
  * waits, know the pairs beforehand.
  */
 export function measuredPairs(minDeltaE = MIN_DELTA_E): OrderPairs {
   return (recipe) => {
     const known = measured.get(recipe.pulls);
     if (known?.minDeltaE === minDeltaE) return known.pairs;
-    const pairs = pairsOf(overlapsOf({ pulls: recipe.pulls }, studioOfRecipe(recipe), { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE }));
+    const steps = pairSteps({ pulls: recipe.pulls }, studioOfRecipe(recipe), { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
+    const pairs = pairsOf(atOnce(steps).mattering);
     measured.set(recipe.pulls, { minDeltaE, pairs });
     return pairs;
   };

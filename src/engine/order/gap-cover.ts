@@ -1,9 +1,9 @@
 import { entryAt } from '../base/at.ts';
 import { cutRings, normalise, subtractRings } from '../geometry/booleans.ts';
 import type { Joint } from '../geometry/joints.ts';
+import type { Prepared } from '../geometry/meet/shared-area.ts';
 import { grownRings } from '../geometry/offset.ts';
 import { ringArea, shapeBounds } from '../geometry/rings.ts';
-import type { Prepared } from '../geometry/shared-area.ts';
 import { strokeRings } from '../geometry/stroke/stroke-outline.ts';
 import type { Box, Ring } from '../geometry/types.ts';
 import type { WorkBudget } from '../geometry/work.ts';

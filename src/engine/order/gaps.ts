@@ -2,7 +2,7 @@ import { entryAt, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { EdgeGrid } from '../geometry/edge-grid.ts';
 import { type Joint, jointsOf, type JointReach } from '../geometry/joints.ts';
-import type { Prepared } from '../geometry/shared-area.ts';
+import type { Prepared } from '../geometry/meet/shared-area.ts';
 import { WorkBudget } from '../geometry/work.ts';
 import type { Stack } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';

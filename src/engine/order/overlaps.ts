@@ -2,7 +2,10 @@ import { atOnce } from '../base/at-once.ts';
 import { entryAt, f64, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { REFLECTANCE, within } from '../base/limits.ts';
-import { type Prepared, prepareOutline, sharedArea } from '../geometry/shared-area.ts';
+import { boxesMeet, type Prepared, prepareOutline, sharedArea } from '../geometry/meet/shared-area.ts';
+import { surelyApart } from '../geometry/meet/surely-apart.ts';
+import { surelyMeet } from '../geometry/meet/surely-meet.ts';
+import type { Box } from '../geometry/types.ts';
 import { WorkBudget } from '../geometry/work.ts';
 import { screenOutline, screenRings, type SheetOutline } from '../shapes/place/placed.ts';
 import { buildCellMap } from '../stack/cell-map.ts';
@@ -32,18 +35,41 @@ const COMPARING_SHARE = 0.2;
 /** Work of all clippings of a stack, in steps of about a tenth of a microsecond; 200 pulls of icons all over each other take half of it. */
 const MOST_WORK = 300_000_000;
 
-/** Two pulls that share area on the sheet; positions in the stack, a < b, first down 0. */
-export interface SharedPair {
+/** Two pulls that meet on the sheet; positions in the stack, a < b, first down 0. */
+export interface MeetingPair {
   a: number;
   b: number;
+}
+
+/** Two pulls that share area on the sheet. */
+export interface SharedPair extends MeetingPair {
   areaMm2: number;
 }
 
-/** Two pulls whose order matters, and how much. */
-export interface Overlap extends SharedPair {
+/** How much it shows which of two pulls goes down first. */
+interface Shown {
   /** Largest ΔE00 between their two orders, by themselves or together with other pairs that could be as free. */
   deltaE: number;
 }
+
+/** Two pulls whose order matters, and how much. */
+export interface Overlap extends SharedPair, Shown {}
+
+/** What two outlines share, or null where they do not meet. */
+type Look<T> = (a: Prepared, b: Prepared, how: { toleranceMm: number; within: Box; budget: WorkBudget }) => T | null;
+
+/** By exact clipping. */
+const areaOf: Look<{ areaMm2: number }> = (a, b, how) => {
+  const areaMm2 = sharedArea(a, b, how);
+  return areaMm2 > 0 ? { areaMm2 } : null;
+};
+
+/** The same pairs, nearly all of them without clipping: 80 pulls of drawings in a sixth of the time. */
+const meeting: Look<object> = (a, b, how) => {
+  if (!boxesMeet(a.box, b.box)) return null;
+  if (surelyMeet(a, b, how)) return {};
+  return surelyApart(a, b) || sharedArea(a, b, how) === 0 ? null : {};
+};
 
 /** From where on two pulls meet, and from where on their order shows. */
 export interface OverlapOptions {
@@ -75,23 +101,25 @@ export function overlapsOf(stack: Stack, studio: Studio, options: OverlapOptions
  * @throws EngineError as overlapsOf, at the first step
  */
 export function* overlapSteps(stack: Stack, studio: Studio, options: OverlapOptions): Generator<number, Overlap[]> {
-  const { mattering } = yield* pairSteps(stack, studio, options);
-  return mattering;
+  checkInput(stack, studio);
+  checkMinDeltaE(options?.minDeltaE);
+  const all = yield* allOverlaps(stack, studio, options, areaOf);
+  return all.filter(({ deltaE }) => deltaE >= options.minDeltaE);
 }
 
 /**
  * All pairs of pulls that share area, those whose order matters among them, for one look at both; in
- * steps as overlapSteps.
- * @returns `touching` as dryingPairs and `mattering` as overlapsOf give them
+ * steps as overlapSteps, and much quicker, as it does not say how much they share.
+ * @returns the pairs that dryingPairs (`touching`) and overlapsOf (`mattering`) give
  */
 export function* pairSteps(
   stack: Stack,
   studio: Studio,
   options: OverlapOptions,
-): Generator<number, { touching: Overlap[]; mattering: Overlap[] }> {
+): Generator<number, { touching: MeetingPair[]; mattering: MeetingPair[] }> {
   checkInput(stack, studio);
   checkMinDeltaE(options?.minDeltaE);
-  const touching = yield* allOverlaps(stack, studio, options);
+  const touching = yield* allOverlaps(stack, studio, options, meeting);
   return { touching, mattering: touching.filter(({ deltaE }) => deltaE >= options.minDeltaE) };
 }
 
@@ -99,7 +127,7 @@ export function* pairSteps(
 export function freeSwaps(stack: Stack, studio: Studio, options: OverlapOptions): Overlap[] {
   checkInput(stack, studio);
   checkMinDeltaE(options?.minDeltaE);
-  return atOnce(allOverlaps(stack, studio, options)).filter(({ deltaE }) => deltaE < options.minDeltaE);
+  return atOnce(allOverlaps(stack, studio, options, areaOf)).filter(({ deltaE }) => deltaE < options.minDeltaE);
 }
 
 /**
@@ -114,25 +142,37 @@ export function dryingPairs(stack: Stack, studio: Studio, options: { toleranceMm
   checkInput(stack, studio);
   const toleranceMm = options?.toleranceMm;
   checkTolerance(toleranceMm);
-  return atOnce(clippedPairs(stack, studio, options));
+  return atOnce(pairsSeen(stack, studio, options, areaOf));
 }
 
-/** @yields the share of the pairs that is clipped */
-function* clippedPairs(
+/**
+ * The pairs that dryingPairs gives, much quicker, as it does not say how much they share.
+ * @param options as dryingPairs takes them
+ * @throws EngineError as dryingPairs
+ */
+export function meetingPairs(stack: Stack, studio: Studio, options: { toleranceMm: number; across?: number }): MeetingPair[] {
+  checkInput(stack, studio);
+  checkTolerance(options.toleranceMm);
+  return atOnce(pairsSeen(stack, studio, options, meeting));
+}
+
+/** @yields the share of the pairs that is looked at */
+function* pairsSeen<T extends object>(
   stack: Stack,
   studio: Studio,
   { toleranceMm, across }: { toleranceMm: number; across?: number },
-): Generator<number, SharedPair[]> {
+  look: Look<T>,
+): Generator<number, (MeetingPair & T)[]> {
   const outlines = prepareStack(stack, studio);
   const sheet = { xMm: 0, yMm: 0, widthMm: studio.paper.widthMm, heightMm: studio.paper.heightMm };
   const how = { toleranceMm, within: sheet, budget: new WorkBudget(MOST_WORK) };
-  const pairs: SharedPair[] = [];
+  const pairs: (MeetingPair & T)[] = [];
   const all = (outlines.length * (outlines.length - 1)) / 2;
   let clipped = 0;
   for (let a = 0; a < (across ?? outlines.length); a++) {
     for (let b = across ?? a + 1; b < outlines.length; b++) {
-      const areaMm2 = toldWork([a, b], stack, studio, () => sharedArea(entryAt(outlines, a), entryAt(outlines, b), how));
-      if (areaMm2 > 0) pairs.push({ a, b, areaMm2 });
+      const seen = toldWork([a, b], stack, studio, () => look(entryAt(outlines, a), entryAt(outlines, b), how));
+      if (seen !== null) pairs.push({ a, b, ...seen });
       if (++clipped % CLIPPED_A_STEP === 0) yield clipped / all;
     }
   }
@@ -144,11 +184,16 @@ export function edgeWeight(overlap: Pick<Overlap, 'areaMm2' | 'deltaE'>): number
   return overlap.areaMm2 * overlap.deltaE;
 }
 
-function* allOverlaps(stack: Stack, studio: Studio, { toleranceMm, minDeltaE }: OverlapOptions): Generator<number, Overlap[]> {
+function* allOverlaps<T extends object>(
+  stack: Stack,
+  studio: Studio,
+  { toleranceMm, minDeltaE }: OverlapOptions,
+  look: Look<T>,
+): Generator<number, (MeetingPair & T & Shown)[]> {
   const deltas = new SwapDeltas(studio);
   const films = stack.pulls.map((pull) => deltas.filmOf(pull));
   checkTolerance(toleranceMm);
-  const clipping = clippedPairs(stack, studio, { toleranceMm });
+  const clipping = pairsSeen(stack, studio, { toleranceMm }, look);
   let clipped = clipping.next();
   for (; clipped.done !== true; clipped = clipping.next()) yield CLIPPING_SHARE * clipped.value;
   const pairs = clipped.value;

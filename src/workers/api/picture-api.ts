@@ -2,6 +2,7 @@ import type { GoalQuestion, GoalVerdict, MadeGoal } from '../../engine/lesson/ch
 import type { Gap } from '../../engine/order/gaps.ts';
 import type { PairOrder } from '../../engine/order/groups/pair-reasons.ts';
 import type { DifferentPlace } from '../../engine/order/groups/where-different.ts';
+import type { MeetingPair } from '../../engine/order/overlaps.ts';
 import type { Scatter, Scattered } from '../../engine/shapes/compose/scatter.ts';
 import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
 import type { PrintError } from '../../engine/stack/print-error.ts';
@@ -55,14 +56,9 @@ export interface OverlapEdge {
 }
 
 /** Pairs of pulls that overlap and whose order shows by at least a ΔE. */
-interface OverlapRequest {
+export interface OverlapsRequest {
   pulls: readonly Pull[];
   minDeltaE: number;
-}
-
-export interface OverlapsRequest extends OverlapRequest {
-  /** Whether by exact clipping, in steps, as plans go by; absent = only where pulls are few, the others from one map of the sheet. */
-  exact?: boolean;
 }
 
 /** Pulls of which each lies no farther from its place than a tolerance, mm. */
@@ -77,7 +73,7 @@ export interface LoosePlaceRequest extends GapsRequest {
 }
 
 /** All orders of a few pulls, and from where on two of them are two pictures. */
-export type LessonRequest = SheetRequest & OverlapRequest & { minAreaMm2: number };
+export type LessonRequest = SheetRequest & OverlapsRequest & { minAreaMm2: number };
 
 export interface LessonResult {
   /** Every order, as indexes into the pulls given, first down first. */
@@ -96,7 +92,7 @@ export interface LessonResult {
 export type GoalRequest = Omit<GoalQuestion, 'studio'> & { kind: MadeGoal };
 
 /** Two orders of the same pulls, and from which ΔE on they differ. */
-export type DifferenceRequest = SheetRequest & OverlapRequest & { other: readonly Pull[] };
+export type DifferenceRequest = SheetRequest & OverlapsRequest & { other: readonly Pull[] };
 
 /** Where two prints differ. */
 export interface DifferenceResult {
@@ -119,7 +115,10 @@ export interface PictureApi {
   /** The sheet after each pull, bare paper first: pulls + 1 pictures. */
   states(request: Keyed<SheetRequest>): Picture[];
   thumbnail(request: Keyed<SheetRequest>): Picture;
+  /** By exact clipping where pulls are few, the others from one map of the sheet. */
   overlaps(request: Keyed<OverlapsRequest>): Promise<OverlapEdge[]>;
+  /** The pairs of them alone, exactly, in steps, as plans go by. */
+  meeting(request: Keyed<OverlapsRequest>): Promise<MeetingPair[]>;
   /**
    * Which pulls only just meet, so that a gap may open between them.
    * @param onProgress gets the share that is done; null when it was cancelled

@@ -25,6 +25,8 @@ export interface PlanProgress {
   plan: PressPlan | null;
   /** Share of the work that is done, 0–1. */
   worked: number;
+  /** Share of the pulls that are looked at for which of them meet, which comes first and takes a while for long stacks, 0–1. */
+  measured: number;
 }
 
 /** A plan whose visit is too short. */

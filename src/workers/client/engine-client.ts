@@ -9,6 +9,7 @@ import type { Ink, Lab } from '../../engine/ink/types.ts';
 import type { GoalVerdict } from '../../engine/lesson/check-goal.ts';
 import type { WhatIf } from '../../engine/log/now/what-if.ts';
 import type { Gap } from '../../engine/order/gaps.ts';
+import type { MeetingPair } from '../../engine/order/overlaps.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Scattered } from '../../engine/shapes/compose/scatter.ts';
 import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
@@ -114,6 +115,10 @@ export class EngineClient {
 
   overlaps(request: ForStudio<OverlapsRequest>): Promise<OverlapEdge[]> {
     return this.ask(request, (api, keyed) => api.overlaps(keyed));
+  }
+
+  meeting(request: ForStudio<OverlapsRequest>): Promise<MeetingPair[]> {
+    return this.ask(request, (api, keyed) => api.meeting(keyed));
   }
 
   gaps(request: ForStudio<GapsRequest>, control: JobControl<number>): Promise<Gap[] | null> {

@@ -54,10 +54,14 @@ const pictures: PictureApi = {
   readPlace: ({ studio, ...request }) => of(studio).readPlace(request),
   states: ({ studio, ...request }) => handOverAll(of(studio).allStates(request)),
   thumbnail: ({ studio, ...request }) => handOver(of(studio).thumbnail(request)),
-  async overlaps({ studio, pulls, minDeltaE, exact = pulls.length <= EXACT_TO }) {
+  async overlaps({ studio, pulls, minDeltaE }) {
     const pictures = of(studio);
-    if (!exact) return pictures.mapOverlaps(pulls).filter(({ deltaE }) => deltaE >= minDeltaE);
+    if (pulls.length > EXACT_TO) return pictures.mapOverlaps(pulls).filter(({ deltaE }) => deltaE >= minDeltaE);
     return (await stackJobs()).overlaps(pictures, { pulls, minDeltaE });
+  },
+  async meeting({ studio, ...request }) {
+    const pictures = of(studio);
+    return (await stackJobs()).meeting(pictures, request);
   },
   // The studio is looked up at once: by the time that the work is loaded, it may be dropped.
   async gaps({ studio, ...request }, onProgress) {

@@ -27,11 +27,17 @@ export function planJobs(jobs: Jobs): PlanApi {
     async plan({ job, input, budgetMs }, onProgress) {
       let last: PressPlan | null = null;
       let known = '';
+      let measured = -1;
       await jobs.run(job, planSteps({ input, budgetMs }), (plan) => {
-        if (plan === null) return;
+        if (typeof plan === 'number') {
+          const percent = Math.floor(100 * plan);
+          if (percent > measured) onProgress({ plan: null, worked: 0, measured: percent / 100 });
+          measured = percent;
+          return;
+        }
         last = plan;
         const told = gistOf(plan);
-        onProgress({ plan: told === known ? null : plan, worked: plan.worked ?? 0 });
+        onProgress({ plan: told === known ? null : plan, worked: plan.worked ?? 0, measured: 1 });
         known = told;
       });
       if (last === null) throw new EngineError('plan.stopped', 'The planning was stopped before it found an order; start it again.');
@@ -45,8 +51,8 @@ function gistOf({ cards, mounts, inkChanges, registerMoves, ends, bound, savedSe
   return [cards.length, mounts, inkChanges, registerMoves, ends.day, ends.minute, bound.setUps, bound.mounts, savedSetUps].join();
 }
 
-/** @yields null while pairs of pulls are measured, then the best order so far */
-function* planSteps({ input, budgetMs }: PlanRequest): Generator<PressPlan | null, void> {
-  for (const _ of memory.measure(measuredRecipes(input), input.minDeltaE)) yield null;
+/** @yields the share of the pulls that are measured, 0–1, then the best order so far */
+function* planSteps({ input, budgetMs }: PlanRequest): Generator<PressPlan | number, void> {
+  yield* memory.measure(measuredRecipes(input), input.minDeltaE);
   yield* 'rest' in input ? planRest(input, budgetMs, memory) : planVisit(input, budgetMs, { memory });
 }

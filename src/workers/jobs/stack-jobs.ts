@@ -3,7 +3,7 @@ import { defined, entryAt, num } from '../../engine/base/at.ts';
 import { checkGoal } from '../../engine/lesson/check-goal.ts';
 import { type Gap, gapSteps } from '../../engine/order/gaps.ts';
 import { groupOrderSteps } from '../../engine/order/groups/group-orders.ts';
-import { OVERLAP_TOLERANCE_MM, overlapSteps } from '../../engine/order/overlaps.ts';
+import { type MeetingPair, OVERLAP_TOLERANCE_MM, overlapSteps, pairSteps } from '../../engine/order/overlaps.ts';
 import { offeredNames } from '../../engine/recipe/chest/offered-names.ts';
 import { scatter } from '../../engine/shapes/compose/scatter.ts';
 import type {
@@ -29,6 +29,10 @@ export const stackJobs = (jobs: Jobs) => ({
   async overlaps({ studio }: StudioPictures, { pulls, minDeltaE }: OverlapsRequest): Promise<OverlapEdge[]> {
     const steps = overlapSteps({ pulls }, studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
     return defined(await jobs.find(`overlaps ${++measured}`, steps));
+  },
+  async meeting({ studio }: StudioPictures, { pulls, minDeltaE }: OverlapsRequest): Promise<MeetingPair[]> {
+    const steps = pairSteps({ pulls }, studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
+    return defined(await jobs.find(`overlaps ${++measured}`, steps)).mattering;
   },
   gaps({ studio }: StudioPictures, { job, pulls, toleranceMm }: Job<GapsRequest>, onProgress: OnProgress): Promise<Gap[] | null> {
     return jobs.find(job, gapSteps({ pulls }, studio, toleranceMm), onProgress);

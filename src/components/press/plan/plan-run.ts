@@ -21,6 +21,8 @@ export class PlanRun implements ReactiveController {
   private next: MadePlan | null = null;
   /** Share of the work that is done, 0–1. */
   worked = 0;
+  /** Share of the pulls that are looked at for which of them meet, which comes before the search, 0–1. */
+  measured = 0;
   made: MadePlan | null = null;
   /** True when the search for the order that is shown was ended by hand. */
   stopped = false;
@@ -60,11 +62,12 @@ export class PlanRun implements ReactiveController {
     this.stop();
     this.stopped = false;
     this.worked = 0;
+    this.measured = 0;
     this.host.requestUpdate();
     const recipes = 'rest' in input ? [...input.rest.recipes] : input.runs.filter((run) => run.sheets > 0).map((run) => run.recipe);
     await this.work.start(async ({ signal }) => {
-      const onProgress = ({ plan, worked }: PlanProgress): void => {
-        this.tell(worked);
+      const onProgress = ({ plan, worked, measured }: PlanProgress): void => {
+        this.tell(worked, measured);
         if (plan !== null) this.offer({ plan, input, recipes });
       };
       const plan = await engineFor('plan').plan({ input, budgetMs: BUDGET_MS }, { signal, onProgress });
@@ -82,10 +85,11 @@ export class PlanRun implements ReactiveController {
     this.host.requestUpdate();
   }
 
-  private tell(share: number): void {
+  private tell(share: number, measured: number): void {
     const worked = Math.floor(20 * share) / 20;
-    if (worked === this.worked) return;
+    if (worked === this.worked && measured === this.measured) return;
     this.worked = worked;
+    this.measured = measured;
     this.host.requestUpdate();
   }
 

@@ -50,11 +50,7 @@ export function whatToPrint(
     ></press-visit-runs>
     <div class="start">
       ${startButton(run, start)}
-      ${
-        run.running
-          ? html`<ps-progress label=${say.lookingForOrder} words="${Math.round(100 * run.worked)} %" .most=${1} .value=${run.worked} stop=""></ps-progress>`
-          : nothing
-      }
+      ${run.running ? howFar(run) : nothing}
       <p class="total">${say.sheetsInAll(total)}</p>
       ${total === 0 ? html`<p class="soft">${NO_SHEETS}</p>` : nothing}
       ${asking}
@@ -71,6 +67,12 @@ export function whatToPrint(
 function cutPrint(store: AppStore, sections: Recipe[]): void {
   const [first] = sections;
   if (first?.parent !== undefined) store.dispatch({ kind: 'cut-recipe', recipe: first.parent, sections });
+}
+
+/** First which pulls meet, then the search itself: long stacks of drawings take a while before any order is there. */
+function howFar({ measured, worked }: PlanRun) {
+  const [share, words] = measured < 1 ? [measured, say.seeingWhichMeet] : [worked, ''];
+  return html`<ps-progress label=${words || say.lookingForOrder} words="${words} ${Math.round(100 * share)} %" .most=${1} .value=${share} stop=""></ps-progress>`;
 }
 
 /** One button that starts and then stops, so that what was pressed keeps the focus. */

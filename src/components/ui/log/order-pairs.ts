@@ -21,9 +21,9 @@ function ask(recipe: Recipe, minDeltaE: number): Asked {
   const fresh: Asked = {
     pairs: null,
     answer: engineFor('lesson')
-      .overlaps({ studio: studioOfRecipe(recipe), pulls: recipe.pulls, minDeltaE, exact: true })
-      .then((overlaps) => {
-        fresh.pairs = pairsOf(overlaps);
+      .meeting({ studio: studioOfRecipe(recipe), pulls: recipe.pulls, minDeltaE })
+      .then((pairs) => {
+        fresh.pairs = pairsOf(pairs);
       }),
   };
   of.set(minDeltaE, fresh);

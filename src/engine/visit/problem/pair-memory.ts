@@ -15,7 +15,7 @@ export interface MeasuredPairs {
   mattering: Pair[];
 }
 
-/** Remembers which pulls of recipes meet, as measuring thirty recipes of twenty pulls takes half a minute and planning a second. */
+/** Remembers which pulls of recipes meet, as measuring those of twelve recipes of 80 pulls takes some seconds. */
 export class PairMemory {
   /** By all that the pairs follow from; the latest used last. */
   readonly #known = new Map<string, MeasuredPairs>();

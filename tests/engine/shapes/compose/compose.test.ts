@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { placeRings } from '../../../../src/engine/geometry/rings.ts';
-import { prepareOutline, sharedArea } from '../../../../src/engine/geometry/shared-area.ts';
+import { prepareOutline, sharedArea } from '../../../../src/engine/geometry/meet/shared-area.ts';
 import { WorkBudget } from '../../../../src/engine/geometry/work.ts';
 import { demoProject } from '../../../../src/engine/project/demo.ts';
 import { alignedIn, alignedTogether, boxOf, fetchedBack, mirroredAbout, movedBy, offSheet, scaledBy, turnedBy } from '../../../../src/engine/shapes/compose/arrange.ts';

@@ -194,6 +194,7 @@ export const say: typeof english = {
   pullOrder2: 'Druckfolge',
   whatToPrint: 'Was zu drucken ist',
   lookingForOrder: 'Eine Reihenfolge wird gesucht',
+  seeingWhichMeet: 'Welche Druckgänge sich überlappen:',
   sheetsInAll: (total) => `zusammen ${counted(total, { one: 'Bogen', other: 'Bögen' })}`,
   oneVisitHoldsSheets: (mostSheets) => `Ein Besuch fasst ${mostSheets} Bögen; auf mehrere Besuche verteilen.`,
   stop: 'Anhalten',

@@ -206,6 +206,7 @@ export const say = speak('press/plan', {
   pullOrder2: 'pull order',
   whatToPrint: 'What to print',
   lookingForOrder: 'Looking for an order',
+  seeingWhichMeet: 'Which pulls overlap:',
   sheetsInAll: (total: number) => `${counted(total, { one: 'sheet', other: 'sheets' })} in all`,
   oneVisitHoldsSheets: (mostSheets: number) => `One visit holds ${mostSheets} sheets; split them over visits.`,
   stop: 'Stop',

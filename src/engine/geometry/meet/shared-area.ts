@@ -1,12 +1,12 @@
 import { FillRule as ClipperFillRule } from 'clipper2-ts';
 import type { Path64, Paths64 } from 'clipper2-ts';
-import { entryAt, num } from '../base/at.ts';
-import { BOOLEAN_GRID_MM, normalise } from './booleans.ts';
-import { intersect } from './clipper.ts';
-import { ringArea, shapeBounds } from './rings.ts';
-import type { Box, Outline, Ring } from './types.ts';
-import { widened } from './widened.ts';
-import type { WorkBudget } from './work.ts';
+import { entryAt, num } from '../../base/at.ts';
+import { BOOLEAN_GRID_MM, normalise } from '../booleans.ts';
+import { intersect } from '../clipper.ts';
+import { ringArea, shapeBounds } from '../rings.ts';
+import type { Box, Outline, Ring } from '../types.ts';
+import { widened } from '../widened.ts';
+import type { WorkBudget } from '../work.ts';
 
 /** An outline made ready for many comparisons. */
 export interface Prepared {
@@ -28,7 +28,7 @@ export function prepareOutline(outline: Outline): Prepared {
 }
 
 /** Whether two boxes share more than an edge. */
-function boxesMeet(a: Box, b: Box): boolean {
+export function boxesMeet(a: Box, b: Box): boolean {
   return a.xMm < b.xMm + b.widthMm && b.xMm < a.xMm + a.widthMm && a.yMm < b.yMm + b.heightMm && b.yMm < a.yMm + a.heightMm;
 }
 
