@@ -56,7 +56,8 @@ export function beforeWords(plan: PressPlan): string {
   const beds = new Set(plan.times.map(({ bed }) => bed)).size;
   const decided = (['mounts', 'inkChanges', 'registerMoves'] as const).find((key) => now[key] !== before[key]);
   const named = { mounts: say.mounts2, inkChanges: say.inkChanges2, registerMoves: say.changesOfOffset2 };
-  const counts = beds > 1 || decided === undefined ? say.itsEndCounts : say.itHasFewerWhich(named[decided]);
+  const sooner = plan.ends.day !== before.ends.day || plan.ends.minute !== before.ends.minute;
+  const counts = decided === undefined || (beds > 1 && sooner) ? say.itEndsSooner(beds) : say.itHasFewerWhich(named[decided]);
   return say.goingOnAsBefore(listed(was), end, counts);
 }
 

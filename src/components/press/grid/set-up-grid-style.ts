@@ -129,6 +129,11 @@ export const setUpGridStyle = css`
     font-size: var(--type-small);
     text-align: right;
   }
+  .at small {
+    display: block;
+    font-size: var(--type-fine);
+    white-space: nowrap;
+  }
   .name {
     font-weight: 600;
   }
@@ -148,7 +153,7 @@ export const setUpGridStyle = css`
   }
   @media screen and (min-width: 761px) {
     .close th button {
-      grid-template-columns: 30px 26px minmax(0, 1fr) auto;
+      grid-template-columns: 36px 26px minmax(0, 1fr) auto;
       gap: 0 var(--space-4);
       min-width: 284px;
       padding-right: var(--space-4);

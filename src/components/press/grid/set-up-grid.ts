@@ -78,13 +78,14 @@ export class SetUpGrid extends LitElement {
 
   private head(card: SetUpCard, index: number) {
     const tags = setUpTags(this.plan, index);
+    const bed = this.beds ? say.bed((this.plan.times[index]?.bed ?? 0) + 1) : '';
     const content = html`
-      <span class="at">${this.done.has(index) ? html`<span class="tick" aria-hidden="true">✓</span><span class="visually-hidden">${say.done} </span>` : nothing}${card.number}</span>
+      <span class="at">${this.done.has(index) ? html`<span class="tick" aria-hidden="true">✓</span><span class="visually-hidden">${say.done} </span>` : nothing}${card.number}${bed === '' ? nothing : html`<small>${bed}</small>`}</span>
       <ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>
       <span class="words">
         <span class="name" style="display: block">${card.screen.key} ${card.screen.name}</span>
         <span class="how" style="display: block"
-          >${card.ink.key}${this.beds ? say.bed((this.plan.times[index]?.bed ?? 0) + 1) : ''} · <span aria-hidden="true">${offsetShort(card)}</span
+          >${card.ink.key} · <span aria-hidden="true">${offsetShort(card)}</span
             ><span class="visually-hidden">${offsetWords(card)}</span> · ${strokesOf(card)}</span
         >
       </span>

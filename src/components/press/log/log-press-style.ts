@@ -30,9 +30,27 @@ export const logPressStyle = css`
     margin-right: auto;
     font-size: var(--type-title);
   }
+  header h2:has(+ .beds) {
+    margin-right: var(--space-4);
+  }
   header button {
     min-height: 52px;
     padding: var(--space-2) var(--space-8);
+  }
+  .beds {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--space-4);
+    margin-right: auto;
+  }
+  header .beds button {
+    padding: var(--space-2) var(--space-6);
+    font-variant-numeric: tabular-nums;
+  }
+  .beds button[aria-pressed='true'] {
+    border-color: var(--ink);
+    box-shadow: inset 0 -3px 0 var(--accent);
+    font-weight: 650;
   }
   .stale {
     display: flex;
@@ -174,11 +192,15 @@ export const logPressStyle = css`
       align-content: start;
       padding: var(--space-6) var(--space-6) 0;
     }
-    header h2 {
+    header h2,
+    .beds {
       flex: 1 1 100%;
+    }
+    header h2 {
       font-size: var(--type-head);
     }
-    header button {
+    header button,
+    header .beds button {
       flex: 1;
       padding: var(--space-2) var(--space-4);
     }

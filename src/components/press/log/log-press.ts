@@ -21,6 +21,7 @@ import { strayedAtPress } from '../next/strayed.ts';
 import type { PressVisit } from '../press-visit.ts';
 import { KeepAwake } from './keep-awake.ts';
 import { logPressStyle } from './log-press-style.ts';
+import { pressBeds } from './press-beds.ts';
 import { pressFoot } from './press-foot.ts';
 import { pressFrame } from './press-frame.ts';
 import { pressPictures } from './press-pictures.ts';
@@ -173,6 +174,7 @@ export class LogPress extends LitElement {
     return html`<div class="face">
       <header>
         <h2>${say.setUp(card.number)} <span class="soft">${say.of(setUpsInAll(plan))}</span></h2>
+        ${pressBeds(plan, { index, ticks, go: (to) => this.go(to) })}
         <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>${say.back}</button>
         <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>${say.next}</button>
         <button @click=${() => this.dialog.close()}>${say.leavePress}</button>

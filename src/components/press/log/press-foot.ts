@@ -51,6 +51,8 @@ export function pressFoot(
   const pulled = there.filter((sheet) => card !== undefined && ticks.has(tickKey(card.number, sheet))).length;
   const late = lateWords(minutesLate(plan, ticks, visitNow(log.events, Date.now(), localTime)));
   const stands = all ? say.allSetUpsAre : done.has(index) ? say.setUpIsDone(card?.number ?? '') : say.ofPulled(pulled, there.length);
+  const elsewhere = time !== undefined && time.bed !== plan.times[index]?.bed;
+  const to = after === undefined ? say.nothingLeft : elsewhere ? say.toSetUpAtBed(after.number, time.bed + 1) : say.toSetUp(after.number);
   return html`<footer>
     <p class="stands" role="status">${stands}</p>
     <p class="late">${late}</p>
@@ -63,6 +65,6 @@ export function pressFoot(
           >
         </p>`
     }
-    <button class=${done.has(index) ? 'main' : ''} ?disabled=${after === undefined} @click=${() => go(next)}>${after === undefined ? say.nothingLeft : say.toSetUp(after.number)}</button>
+    <button class=${done.has(index) ? 'main' : ''} ?disabled=${after === undefined} @click=${() => go(next)}>${to}</button>
   </footer>`;
 }

@@ -48,6 +48,13 @@ export function nextSetUp(plan: Pick<PressPlan, 'cards'>, ticked: ReadonlySet<st
   return left < 0 ? Math.max(0, plan.cards.length - 1) : left;
 }
 
+/** For each bed the index of the first set-up there with something left; -1 where a bed has none. */
+export function nextAtBeds(plan: Pick<PressPlan, 'cards' | 'times'>, ticked: ReadonlySet<string>): number[] {
+  const done = setUpsDone(plan, ticked);
+  const beds = Math.max(0, ...plan.times.map(({ bed }) => bed + 1));
+  return Array.from({ length: beds }, (_, bed) => plan.cards.findIndex((_card, at) => plan.times[at]?.bed === bed && !done.has(at)));
+}
+
 /**
  * What the printer of a set-up goes on with at the same bed: after one that is done, the first there with something
  * left, or the first of any bed where that has none; otherwise the one after it.

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nextAtBed, nextSetUp, setUpsDone, tickGroups, tickKey } from '../../../../src/engine/log/ticks/ticks.ts';
+import { nextAtBed, nextAtBeds, nextSetUp, setUpsDone, tickGroups, tickKey } from '../../../../src/engine/log/ticks/ticks.ts';
 import type { PressPlan } from '../../../../src/engine/visit/visit.ts';
 
 const PLAN = {
@@ -60,5 +60,21 @@ describe('nextAtBed', () => {
     const plan = onBeds(0, 0, 0, 0, 0);
     expect(numbers.map((_, at) => nextAtBed(plan, ticked(), at))).toEqual([1, 2, 3, 4, 5]);
     expect(nextAtBed(plan, ticked(1, 2, 4), 3)).toBe(2);
+  });
+});
+
+describe('nextAtBeds', () => {
+  it('should give what each bed goes on with, whatever was pulled out of order, and -1 where a bed has none left', () => {
+    const plan = { ...PLAN, times: [{ bed: 0 }, { bed: 1 }, { bed: 0 }] } as unknown as PressPlan;
+    const ticked = (...numbers: number[]): Set<string> =>
+      new Set(
+        PLAN.cards
+          .filter(({ number }) => numbers.includes(number))
+          .flatMap((card) => card.sheets.map((sheet) => tickKey(card.number, sheet))),
+      );
+    expect(nextAtBeds(plan, ticked())).toEqual([0, 1]);
+    expect(nextAtBeds(plan, ticked(3))).toEqual([0, 1]);
+    expect(nextAtBeds(plan, ticked(1))).toEqual([2, 1]);
+    expect(nextAtBeds(plan, ticked(1, 2))).toEqual([2, -1]);
   });
 });

@@ -58,7 +58,7 @@ export const say: typeof english = {
   mounts2: 'Siebwechsel',
   inkChanges2: 'Farbwechsel',
   changesOfOffset2: 'Versatzänderungen',
-  itsEndCounts: 'ihr Ende zählt',
+  itEndsSooner: (beds) => `sie endet früher${beds > 1 ? ', und das zählt an mehreren Tischen zuerst' : ''}`,
   itHasFewerWhich: (named) => `sie hat weniger ${named}, und die zählen zuerst`,
   goingOnAsBefore: (was, end, counts) =>
     `Wie bisher weiter: ${was}, ${end}. Diese Reihenfolge ist besser: ${counts}. Rückgängig machen bringt die alte zurück.`,

@@ -3,7 +3,7 @@ import type { say as english } from '../../en/press/grid.ts';
 
 export const say: typeof english = {
   done: 'fertig,',
-  bed: (bed) => ` · Drucktisch ${bed}`,
+  bed: (bed) => `Tisch ${bed}`,
   mount: 'einspannen',
   strokes: (strokes) => counted(strokes, { one: 'Rakelzug', other: 'Rakelzüge' }),
   day: (day) => `Tag ${day}`,

@@ -58,7 +58,7 @@ export const say = speak('phrases/plan', {
   mounts2: 'mounts',
   inkChanges2: 'ink changes',
   changesOfOffset2: 'changes of offset',
-  itsEndCounts: 'its end counts',
+  itEndsSooner: (beds: number) => `it ends sooner${beds > 1 ? ', which counts first on several beds' : ''}`,
   itHasFewerWhich: (named: string) => `it has fewer ${named}, which count first`,
   goingOnAsBefore: (was: string, end: string, counts: string) =>
     `Going on as before would be ${was}, ${end}. This order is better: ${counts}. Undo brings the old one back.`,

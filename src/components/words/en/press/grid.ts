@@ -2,7 +2,7 @@ import { counted, speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('press/grid', {
   done: 'done,',
-  bed: (bed: number) => ` · bed ${bed}`,
+  bed: (bed: number) => `bed ${bed}`,
   mount: 'mount',
   strokes: (strokes: number) => counted(strokes, { one: 'stroke', other: 'strokes' }),
   day: (day: number) => `Day ${day}`,
