@@ -146,7 +146,7 @@ describe('beforeWords', () => {
       'Going on as before would be 16 set-ups, 12 mounts, 9 ink changes and 0 changes of offset, ending on day 2 at 14:30. This order is better: it has fewer mounts, which count first. Undo brings the old one back.',
     );
     expect(beforeWords(plan({ before: { ...before, mounts: 11, inkChanges: 10 } }))).toContain('fewer ink changes');
-    expect(beforeWords(plan({ before: { ...before, mounts: 11 } }))).toContain('its end counts');
+    expect(beforeWords(plan({ before: { ...before, mounts: 11 } }))).toContain('it ends sooner');
   });
   it('should say that the old order stays, and nothing where there was none', () => {
     expect(beforeWords(plan({ before, kept: true }))).toContain('the order at hand');

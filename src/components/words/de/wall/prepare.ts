@@ -83,7 +83,7 @@ export const say: typeof english = {
   newInksCount: (count) => counted(count, { one: 'neuer Farbe', other: 'neuen Farben' }),
   noOtherChoiceOf: 'Keine andere Wahl von so vielen druckt mehr.',
   noChoiceOfSo: (weight) => `Keine Wahl von so vielen druckt mehr als ${weight}.`,
-  withOfCanBe: (what, weight, weight2, near) => `Mit ${what} sind ${weight} von ${weight2} druckbar. ${near}`,
+  withOfCanBe: (what, weight, weight2, near) => `Mit ${what} kommt man auf ${weight} von ${weight2}. ${near}`,
   allThatPrintsTake: 'Dann ist alles da, was die Drucke brauchen.',
   oneMoreByItself: 'Allein bringt ein weiteres keinen Druck dazu: es braucht mehrere zusammen.',
   with: (fresh) => `, mit ${fresh}`,
