@@ -76,7 +76,7 @@ export class WallPainter {
     const { columns, rows } = raster;
     if (this.painted > FEW && this.placements > this.painted * OWN_SHARE) {
       const own = mergedRaster(raster, colours);
-      const map = `${name} ${hash128(pulls.map(({ id, ink, strokes }) => `${id} ${ink} ${strokes}`).join())}`;
+      const map = hash128([name, ...pulls.map(({ id, ink, strokes }) => `${id} ${ink} ${strokes}`)].join());
       return { map, fresh: { name: map, columns, rows, cells: own.indexes }, colours: own.colours };
     }
     this.known.add(name);

@@ -1,4 +1,4 @@
-import { f64, u8 } from '../../base/at.ts';
+import { defined, f64, u8 } from '../../base/at.ts';
 import { setOklab } from '../../colour/oklab.ts';
 import { colourCells, createCellColours } from '../../stack/appearance.ts';
 import { CellMapBuilder } from '../../stack/cell-map.ts';
@@ -53,6 +53,12 @@ export interface Look {
   image: string;
 }
 
+/** A print whose pulls can be had again by its number. */
+interface DrawnAnew {
+  print: number;
+  pullsOf(print: number): readonly Pull[];
+}
+
 /** The mean light of an area, then its colour. */
 const mean = new Float64Array(3);
 
@@ -66,8 +72,8 @@ export class Describer {
   private readonly builder = new CellMapBuilder();
   private readonly colours = createCellColours();
   private oklab = new Float64Array(0);
-  /** By their image at MAP_ROWS: how to get the one print that shows it, or the images at FINE_ROWS of several. */
-  private readonly images = new Map<string, (() => readonly Pull[]) | Set<string>>();
+  /** By their image at MAP_ROWS: the one print that shows it, or the images at FINE_ROWS of several. */
+  private readonly images = new Map<string, number | readonly Pull[] | Set<string>>();
 
   /**
    * @param composed whether descriptors also see how prints lie on their sheet: where screens may lie
@@ -98,15 +104,17 @@ export class Describer {
   /**
    * False when a print asked of before shows the same image: offsets may differ only where other films
    * or the sheet's edge hide them.
-   * @param again gives the same pulls at any time: a search that can draw them anew need not keep them
+   * @param drawn a number for the print, and the pulls of such a number at any time: a search that can draw them anew need
+   *   not keep them
    */
-  isNew(pulls: readonly Pull[], { image }: Look, again: () => readonly Pull[] = () => pulls): boolean {
+  isNew(pulls: readonly Pull[], { image }: Look, drawn?: DrawnAnew): boolean {
     const known = this.images.get(image);
     if (known === undefined) {
-      this.images.set(image, again);
+      this.images.set(image, drawn?.print ?? pulls);
       return true;
     }
-    const names = known instanceof Set ? known : new Set([this.fineName(known())]);
+    const names =
+      known instanceof Set ? known : new Set([this.fineName(typeof known === 'number' ? defined(drawn).pullsOf(known) : known)]);
     this.images.set(image, names);
     const fine = this.fineName(pulls);
     if (names.has(fine)) return false;

@@ -1,4 +1,4 @@
-import { defined, entryAt } from '../../base/at.ts';
+import { defined, entryAt, num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { PullSlots } from '../../stack/pull-slots.ts';
 import type { Pull } from '../../stack/types.ts';
@@ -114,6 +114,8 @@ class WallSearch implements WallExplorer {
   /** Whether there are prints that shall not come again. */
   private readonly someSeen: boolean;
   private candidates = 0;
+  /** The attempt at each candidate that made it, or its entry of the list. */
+  private readonly drawnBy: number[] = [];
   /** Draws for the next candidate. */
   private attempt = 0;
   /** Entries of the list that were taken. */
@@ -191,7 +193,7 @@ class WallSearch implements WallExplorer {
 
   /** One draw, which makes a candidate when its picture is new. */
   private drawCandidate(): void {
-    const { candidates, attempt, listed } = this;
+    const { candidates, attempt, list, listed } = this;
     const { variant, look } = this.drawn();
     this.attempt++;
     if (variant === null || this.seen.has(variant.key)) return;
@@ -199,7 +201,8 @@ class WallSearch implements WallExplorer {
     // Offsets that differ only where they are hidden have keys of their own.
     const at = look ?? this.describer.look(variant.pulls);
     // Ten thousand prints are twenty megabytes of pulls, and hardly any is asked for again.
-    if (!this.describer.isNew(variant.pulls, at, () => this.pullsOf(candidates, { attempt, listed }))) return;
+    this.drawnBy[candidates] = list === null ? attempt : listed;
+    if (!this.describer.isNew(variant.pulls, at, { print: candidates, pullsOf: this.pullsOf })) return;
     const { key, strays } = variant;
     const gone = this.pool.offer({ key, strays, slot: this.slots.keep(variant.pulls) }, at.at);
     if (gone !== null) this.slots.drop(gone.slot);
@@ -212,10 +215,11 @@ class WallSearch implements WallExplorer {
   }
 
   /** The pulls of a candidate that was drawn before. */
-  private pullsOf(candidate: number, { attempt, listed }: { attempt: number; listed: number }): readonly Pull[] {
+  private readonly pullsOf = (candidate: number): readonly Pull[] => {
     const { list, finder } = this;
-    return defined(list === null ? finder.draw(candidate, attempt) : entryAt(list, listed)(candidate)).pulls;
-  }
+    const by = num(this.drawnBy, candidate);
+    return defined(list === null ? finder.draw(candidate, by) : entryAt(list, by)(candidate)).pulls;
+  };
 
   private drawn(): { variant: Variant | null; look?: Look } {
     const { candidates, attempt, list } = this;

@@ -1,4 +1,4 @@
-import { entryAt } from '../../base/at.ts';
+import { defined, entryAt } from '../../base/at.ts';
 import type { Descriptor } from '../look/descriptor.ts';
 import { TakenPoints, type Turned, turned } from './taken-points.ts';
 
@@ -21,6 +21,8 @@ interface Waiting<T> {
  */
 export class Spread<T> {
   private readonly waiting: Waiting<T>[] = [];
+  /** What waited and went, for those that come: each lives just long enough to be copied by V8's collector of young objects. */
+  private readonly spare: Waiting<T>[] = [];
   private readonly taken = new TakenPoints();
   private readonly most: number;
 
@@ -51,14 +53,27 @@ export class Spread<T> {
     for (const each of this.waiting) each.square = this.taken.toLast(each.turned, each.square);
   }
 
+  private entry(item: T, at: Descriptor): Waiting<T> {
+    const entry = this.spare.pop() ?? { item, turned: new Uint8Array(at.length), square: 0 };
+    entry.item = item;
+    entry.square = this.taken.nearest(turned(at, entry.turned));
+    return entry;
+  }
+
+  /** Takes a candidate out; its entry holds until the next comes. */
+  private leave(place: number): Waiting<T> {
+    const [entry] = this.waiting.splice(place, 1);
+    this.spare.push(defined(entry));
+    return defined(entry);
+  }
+
   /** Puts a candidate among those that may be taken. @returns the one that went for it, if there were too many */
   offer(item: T, at: Descriptor): T | null {
-    const own = turned(at);
-    this.waiting.push({ item, turned: own, square: this.taken.nearest(own) });
+    this.waiting.push(this.entry(item, at));
     if (this.waiting.length <= this.most) return null;
     let nearest = this.waiting.length - 1;
     for (let i = nearest - 1; i >= 0; i--) if (entryAt(this.waiting, i).square < entryAt(this.waiting, nearest).square) nearest = i;
-    return entryAt(this.waiting.splice(nearest, 1), 0).item;
+    return this.leave(nearest).item;
   }
 
   /**
@@ -69,7 +84,7 @@ export class Spread<T> {
     let farthest = this.farthest(wanted);
     if (farthest < 0) farthest = this.farthest(() => true);
     if (farthest < 0) return null;
-    const { item, turned: at } = entryAt(this.waiting.splice(farthest, 1), 0);
+    const { item, turned: at } = this.leave(farthest);
     this.avoidTurned(at);
     return { item, at: this.takenAt(this.last) };
   }

@@ -7,10 +7,12 @@ const TERMS = 12;
 /** A descriptor turned round so that what tells prints apart soonest, where light lies, comes first. */
 export type Turned = Uint8Array;
 
-/** @param at a descriptor of any length */
-export function turned(at: Descriptor): Turned {
+/**
+ * @param at a descriptor of any length
+ * @param out written to and given back; of the same length
+ */
+export function turned(at: Descriptor, out: Turned = new Uint8Array(at.length)): Turned {
   const from = LIGHTS_FROM % at.length;
-  const out = new Uint8Array(at.length);
   out.set(at.subarray(from));
   out.set(at.subarray(0, from), at.length - from);
   return out;
