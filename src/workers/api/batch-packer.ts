@@ -1,4 +1,5 @@
 import * as Comlink from 'comlink';
+import { MEASURES } from '../../engine/explore/measure/variant-measures.ts';
 import type { Variant } from '../../engine/explore/types.ts';
 import { PullPacker } from '../../engine/stack/packed-pulls.ts';
 import { Gathered } from './gathered.ts';
@@ -16,6 +17,7 @@ export class BatchPacker {
   private readonly words = new Gathered((length) => new Uint16Array(length));
   private readonly colours = new Gathered((length) => new Uint32Array(length));
   private readonly smalls = new Gathered((length) => new Uint32Array(length));
+  private readonly measures = new Gathered((length) => new Float64Array(length));
   private readonly pulls = new PullPacker();
 
   /** How many prints wait to be sent. */
@@ -36,23 +38,25 @@ export class BatchPacker {
     const { columns, rows, words } = small;
     this.small = { columns, rows };
     this.smalls.add(words);
-    this.tiles.push({ variant: head, map, measures, look, cells: colours.length });
+    this.measures.add(MEASURES.map(({ key }) => measures[key]));
+    this.tiles.push({ variant: head, map, look, cells: colours.length });
   }
 
   /** All that waits, as it crosses: handed over in the place of being copied. */
   take(found: number, asked: number): SentBatch {
     const { maps, tiles, small } = this;
-    const [bytes, words, colours, smalls, pulls] = [
+    const [bytes, words, colours, smalls, measures, pulls] = [
       this.bytes.take(),
       this.words.take(),
       this.colours.take(),
       this.smalls.take(),
+      this.measures.take(),
       this.pulls.take(),
     ];
     this.maps = [];
     this.tiles = [];
-    const batch: SentBatch = { found, asked, maps, tiles, small, bytes, words, colours, smalls, pulls };
-    const lists = [bytes, words, colours, smalls, pulls.words, pulls.reals, pulls.ends];
+    const batch: SentBatch = { found, asked, maps, tiles, small, bytes, words, colours, smalls, measures, pulls };
+    const lists = [bytes, words, colours, smalls, measures, pulls.words, pulls.reals, pulls.ends];
     return Comlink.transfer(
       batch,
       lists.map(({ buffer }) => buffer),

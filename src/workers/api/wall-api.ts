@@ -73,10 +73,12 @@ export interface WallBatch {
   tiles: WallTile[];
   found: number;
   asked: number;
+  /** Frees the lists of its maps and tiles at once, where they crossed: nobody may look at them from then on. */
+  letGo?(): void;
 }
 
 /** A print as it crosses, with what is not packed with that of others. */
-export interface SentTile extends Pick<WallTile, 'map' | 'measures' | 'look'> {
+export interface SentTile extends Pick<WallTile, 'map' | 'look'> {
   variant: Omit<Variant, 'pulls'>;
   /** How many of the colours are its own. */
   cells: number;
@@ -94,6 +96,8 @@ export interface SentBatch extends Pick<WallBatch, 'found' | 'asked'> {
   /** Size of each print as it is seen from far. */
   small: { columns: number; rows: number };
   smalls: Uint32Array<ArrayBuffer>;
+  /** Those of MEASURES, one after another. */
+  measures: Float64Array<ArrayBuffer>;
 }
 
 export interface WallEnd {

@@ -24,16 +24,16 @@ export class PrintFacts {
       const { index } = variant;
       this.keys[index] = variant.key;
       this.measures[index] = measures;
-      this.makeRoom(index);
+      this.makeRoom(index, batch.asked);
       this.sketches.set(sketchOf(small), index * SKETCH_LENGTH);
       this.tints.set(tintOf(small), index * 3);
       this.end = Math.max(this.end, index + 1);
     }
   }
 
-  private makeRoom(index: number): void {
+  private makeRoom(index: number, asked: number): void {
     if (index * 3 < this.tints.length) return;
-    const most = Math.max(64, index * 2);
+    const most = Math.max(64, asked, index + (index >> 2));
     const [sketches, tints] = [new Float32Array(most * SKETCH_LENGTH), new Uint8Array(most * 3).fill(255)];
     sketches.set(this.sketches);
     tints.set(this.tints);

@@ -146,7 +146,10 @@ export abstract class HungWall extends LitElement {
   /** Hangs prints at their numbers. */
   add(batch: WallBatch): void {
     this.hanging.facts.add(batch);
-    this.holder.with((scene) => scene.add(batch));
+    this.holder.with((scene) => {
+      scene.add(batch);
+      batch.letGo?.();
+    });
   }
 
   /** Hangs pinned prints of other walls after the wall's own. */
