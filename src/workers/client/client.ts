@@ -9,6 +9,9 @@ export type EngineWork = 'picture' | 'wall' | 'plan' | 'lesson';
 /** What is asked for now and then has no worker in between. */
 const REST_MS: Partial<Record<EngineWork, number>> = { plan: 20_000, lesson: 20_000 };
 
+/** The same while a wall of many prints is found. */
+const BESIDE_MS = 3000;
+
 const engines = new Map<EngineWork, EngineClient>();
 
 /** The worker for a kind of work; it starts when first asked. */
@@ -35,6 +38,13 @@ let tools: WallToolsClient | undefined;
 export function wallTools(): WallToolsClient {
   tools ??= new WallToolsClient();
   return tools;
+}
+
+/** While a wall of many prints is found, other workers soon end where they have nothing to do: each takes 10 to 20 MB. */
+export function restBeside(largeWall: boolean): void {
+  const restMs = largeWall ? BESIDE_MS : undefined;
+  engines.get('picture')?.restAfter(restMs);
+  tools?.restAfter(restMs);
 }
 
 /** Whether the work failed because its worker died, so that the same may be asked once more. */

@@ -51,9 +51,11 @@ export class Desk<Remote> {
   private clock: ReturnType<typeof setInterval> | undefined;
   private silentLooks = 0;
   private resting: ReturnType<typeof setTimeout> | undefined;
+  private restMs: number | undefined;
 
   constructor(options: DeskOptions<Remote>) {
     this.options = options;
+    this.restMs = options.restMs;
   }
 
   /**
@@ -122,9 +124,16 @@ export class Desk<Remote> {
     for (const reject of rejects) reject(error);
   }
 
+  /** Has the worker ended after other ms without work than it was begun with; undefined = it stays. */
+  restAfter(restMs: number | undefined): void {
+    this.restMs = restMs;
+    clearTimeout(this.resting);
+    if (this.seated !== null && this.waiting.size === 0) this.rest();
+  }
+
   private rest(): void {
     this.unwatch();
-    const { restMs } = this.options;
+    const { restMs } = this;
     if (restMs !== undefined) this.resting = setTimeout(() => this.end('it had nothing to do'), restMs);
   }
 

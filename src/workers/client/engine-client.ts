@@ -93,6 +93,11 @@ export class EngineClient {
     });
   }
 
+  /** As Desk has it. */
+  restAfter(restMs: number | undefined): void {
+    this.desk.restAfter(restMs);
+  }
+
   view(request: ForStudio<ViewRequest>): Promise<Picture> {
     return this.ask(request, (api, keyed) => api.view(keyed));
   }

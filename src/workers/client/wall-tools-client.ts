@@ -30,6 +30,11 @@ export class WallToolsClient {
     what: 'The part of the app that works with the prints on the wall',
   });
 
+  /** As Desk has it. */
+  restAfter(restMs: number | undefined): void {
+    this.desk.restAfter(restMs);
+  }
+
   embed(request: EmbedRequest, control: JobControl<number>): Promise<Float32Array | null> {
     return this.run(control, (api, job, onProgress) => api.embed({ ...request, job }, onProgress));
   }

@@ -94,6 +94,12 @@ describe('a desk', () => {
     await vi.advanceTimersByTimeAsync(1000);
     expect(workers[0]!.ended).toBe(true);
     expect(await asked(1)).toBe('here');
+    desk.restAfter(undefined);
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(workers[1]!.ended).toBe(false);
+    desk.restAfter(500);
+    await vi.advanceTimersByTimeAsync(500);
+    expect(workers[1]!.ended).toBe(true);
   });
 
   it('should not end a worker for what becomes of the one before it', async () => {

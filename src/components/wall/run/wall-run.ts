@@ -6,7 +6,7 @@ import type { Variant } from '../../../engine/explore/types.ts';
 import type { Pin } from '../../../engine/recipe/prints/pinned-prints.ts';
 import { missingPins, pinnedVariant } from '../../../engine/recipe/prints/pinned-prints.ts';
 import type { WallBatch } from '../../../workers/api/wall-api.ts';
-import { engineFor, sentenceOf } from '../../../workers/client/client.ts';
+import { engineFor, restBeside, sentenceOf } from '../../../workers/client/client.ts';
 import type { EngineClient } from '../../../workers/client/engine-client.ts';
 import { Work } from '../../ui/work.ts';
 import { say } from '../../words/en/wall/run.ts';
@@ -15,6 +15,8 @@ import { type Parent, rememberOrigin } from './wall-origins.ts';
 import { goesOn, newSearch, sameInputs, sameValue, type WallAsk, type WallInputs, type WallSearch } from './wall-search.ts';
 
 const BENCH_NAME = say.stackOnBench;
+/** More prints than this take so much memory that others give theirs back. */
+const MANY = 2500;
 
 /** What a run asks of its worker. */
 export type WallEngine = Pick<EngineClient, 'wall' | 'pinTiles' | 'findClash'>;
@@ -128,6 +130,7 @@ export class WallRun {
     const { inputs, derived, seen, rows } = search;
     const { studio, bench, explore, relative } = inputs;
     const from = derived === null ? { seen } : { derived: derived.request };
+    restBeside(search.asked > MANY);
     try {
       const end = await this.engine().wall(
         { studio, bench, explore, rows, relative, ...from },
@@ -141,6 +144,8 @@ export class WallRun {
       if (signal.aborted) return null;
       search.state = 'failed';
       search.reason = sentenceOf(error);
+    } finally {
+      if (this.state !== 'running') restBeside(false);
     }
     const bare = this.state === 'done' && search.found === 0 && derived === null;
     if (bare) search.clash = 'looking';
