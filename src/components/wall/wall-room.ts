@@ -7,12 +7,11 @@ import type { TasteChoice } from '../../engine/explore/taste/choices.ts';
 import type { Pin } from '../../engine/recipe/prints/pinned-prints.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
-import { late } from '../ui/kit/late.ts';
+import { fetchPart, late } from '../ui/kit/late.ts';
 import { say } from '../words/en/wall/room.ts';
 import type { PrepareScreens } from './prepare/prepare-screens.ts';
 import { PrintDeeds } from './print/print-deeds.ts';
 import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';
-import './settings/wall-holds.ts';
 import { type SettingsChange, SettingsCheck } from './run/settings-check.ts';
 import { MORE, wallProgress, wallProgressLine } from './run/wall-progress.ts';
 import './settings/wall-seen.ts';
@@ -43,6 +42,9 @@ export class WallRoom extends LitElement {
   @state() private unfolded = false;
   /** Whether the dialog's code has come that tells which screens to have made. */
   @state() private canPrepare = false;
+  /** Whether the code was asked for of what must stay: below the fold, it does not hold up the first prints. */
+  private holdsAsked = false;
+  private readonly trouble = (sentence: string): void => this.store.trouble('wall', sentence);
   private readonly narrowness = matchMedia('(max-width: 760px)');
   private readonly run = new WallRun({
     begin: ({ asked, inputs, derived }) => {
@@ -102,10 +104,6 @@ export class WallRoom extends LitElement {
     return { studio: drawer, bench, explore: atHand(explore, drawer, frames), relative: this.store.relative };
   }
 
-  private get problems() {
-    return this.check.problems;
-  }
-
   /** True while the settings are other than those the wall was found from. */
   private get stale(): boolean {
     return this.run.startedElsewhere(this.inputs);
@@ -121,6 +119,10 @@ export class WallRoom extends LitElement {
     const change = this.check.changeTo(this.inputs);
     if (change !== 'none') void this.settingsChanged(change);
     void this.run.hangPins(store.project.pins ?? []);
+    if (!this.holdsAsked && (this.run.found > 0 || this.run.ended || this.check.problems.length > 0)) {
+      this.holdsAsked = true;
+      setTimeout(() => fetchPart(() => import('./settings/wall-holds.ts'), this.trouble));
+    }
     this.dataset.state = this.runState;
     this.dataset.found = String(this.run.found);
     this.dataset.asked = String(this.run.asked);
@@ -129,7 +131,7 @@ export class WallRoom extends LitElement {
   /** In a word how the wall stands, for tests and styles. */
   private get runState(): string {
     if (this.run.state === 'running') return 'running';
-    if (this.problems.length > 0) return 'held';
+    if (this.check.problems.length > 0) return 'held';
     return this.stale ? 'stale' : this.run.state;
   }
 
@@ -139,7 +141,7 @@ export class WallRoom extends LitElement {
     if (!(await this.check.check(this.inputs))) return;
     this.requestUpdate();
     // Another stack on the Bench does not take down a wall one may still be choosing from.
-    if (this.problems.length > 0 || change === 'stack') return;
+    if (this.check.problems.length > 0 || change === 'stack') return;
     if (change === 'first') this.find();
     else if (this.stale || this.run.search === null) this.pause = setTimeout(() => this.find(), PAUSE_MS);
   }
@@ -151,7 +153,7 @@ export class WallRoom extends LitElement {
 
   private find(): void {
     clearTimeout(this.pause);
-    if (this.problems.length > 0) return;
+    if (this.check.problems.length > 0) return;
     const { seen = [], explore } = this.store.project;
     void this.run.start({ inputs: this.inputs, derived: null, seen: seenBefore(seen, explore.seed) });
   }
@@ -174,7 +176,7 @@ export class WallRoom extends LitElement {
       run.found > 0 &&
       run.found === run.search?.inputs.explore.count &&
       run.found + MORE <= MAX_VARIANTS &&
-      this.problems.length === 0
+      this.check.problems.length === 0
     );
   }
 
@@ -190,7 +192,7 @@ export class WallRoom extends LitElement {
         await this.updateComplete;
         return this.preparing;
       },
-      failed: (sentence: string) => this.store.trouble('wall', sentence),
+      failed: this.trouble,
     };
     return late(part, (dialog) => dialog.show({ variants: this.run.variants, selected }));
   }
@@ -207,7 +209,8 @@ export class WallRoom extends LitElement {
   }
 
   private head() {
-    const { run, store, problems } = this;
+    const { run, store } = this;
+    const { problems } = this.check;
     const progress = {
       run,
       count: store.project.explore.count,
@@ -241,12 +244,12 @@ export class WallRoom extends LitElement {
     const { store } = this;
     const { project } = store;
     return html`
-      <wall-settings .store=${store} .project=${project} .problems=${this.problems}></wall-settings>
+      <wall-settings .store=${store} .project=${project} .problems=${this.check.problems}></wall-settings>
       <wall-seen .store=${store} .seen=${project.seen ?? []}></wall-seen>
       <section aria-labelledby="holds">
         <h3 id="holds">${say.whatMustStay}</h3>
         ${holdsSentence(store)}
-        <wall-holds .store=${store} .project=${project} .problems=${this.problems}></wall-holds>
+        <wall-holds .store=${store} .project=${project} .problems=${this.check.problems}></wall-holds>
       </section>
     `;
   }
@@ -263,6 +266,7 @@ export class WallRoom extends LitElement {
       </aside>
       <wall-view
         .variants=${run.variants}
+        .looks=${run.shown}
         .found=${run.variants.length}
         .running=${run.state === 'running'}
         .drawer=${run.hung?.inputs.studio ?? null}
@@ -275,7 +279,7 @@ export class WallRoom extends LitElement {
         @open-print=${(event: PrintEvent) => this.deeds.open(event.detail.index)}
         @pin-print=${(event: PrintEvent) => this.deeds.pin(event.detail.index, event.detail.taught)}
         @print-derived=${(event: DerivedEvent) => this.findDerived(event.detail)}
-        @wall-problem=${(event: CustomEvent<string>) => store.trouble('wall', event.detail)}
+        @wall-problem=${(event: CustomEvent<string>) => this.trouble(event.detail)}
         @prepare=${(event: CustomEvent<ReadonlySet<number>>) => void this.prepare(event.detail)}
         @teach=${(event: TeachEvent) => store.dispatch({ kind: 'teach-taste', choices: event.detail })}
         @forget=${(event: TeachEvent) => store.dispatch({ kind: 'forget-taste', choices: event.detail })}

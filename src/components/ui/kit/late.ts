@@ -16,6 +16,11 @@ interface Late<Element> {
   failed: (sentence: string) => void;
 }
 
+/** Fetches code for what stands empty on the page until it has come. */
+export function fetchPart(load: () => Promise<unknown>, failed: (sentence: string) => void): void {
+  load().catch(() => failed(notFetched(say.thisPartOfApp)));
+}
+
 /** Fetches an element's code, and does something with it once it stands; while one waits the page goes on. */
 export async function late<Element extends LitElement>(
   { load, element, failed }: Late<Element>,

@@ -1,6 +1,8 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { changesInShort } from '../../../engine/explore/look/changes.ts';
+import { spreadOfWall } from '../../../engine/explore/look/spread-of-wall.ts';
+import type { SeenPrint } from '../../../engine/explore/search/explorer.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { fixed } from '../../../engine/words/language.ts';
@@ -15,7 +17,7 @@ const HEIGHT_PX = 200;
 /** What differs by more is counted, ΔE00. */
 const OVER_DELTA_E = 3;
 
-/** In a line, what sets the print in focus apart; of two prints, where they differ. */
+/** In a line, what sets the print in focus apart; of two prints, where they differ; of none, how different the wall's are. */
 @customElement('wall-print-why')
 export class PrintWhy extends LitElement {
   static override styles = css`
@@ -37,6 +39,9 @@ export class PrintWhy extends LitElement {
       overflow-wrap: anywhere;
       hyphens: auto;
       scrollbar-width: thin;
+    }
+    p:not([title]) {
+      color: var(--ink-soft);
     }
     :host([side='right']) figure {
       left: auto;
@@ -86,6 +91,10 @@ export class PrintWhy extends LitElement {
   @property({ attribute: false }) holds = false;
   /** What sets it apart from those that hang round it. */
   @property() beside = '';
+  /** What the wall's prints look like; null while more arrive. */
+  @property({ attribute: false }) looks: readonly SeenPrint[] | null = null;
+  /** What is said of no print in particular. */
+  private spread = '';
   private asked = '';
   /** Tells `tall`, px, as it grows with what it says. */
   private readonly grows = new ResizeObserver(() => this.dispatchEvent(new CustomEvent('tall', { detail: this.offsetHeight })));
@@ -99,6 +108,13 @@ export class PrintWhy extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.grows.disconnect();
+  }
+
+  protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
+    if (!changed.has('looks')) return;
+    const looks = (this.looks ?? []).map(({ look }) => look);
+    const spread = spreadOfWall(looks);
+    this.spread = spread === null ? '' : say.spread(looks.length, fixed(spread, 2));
   }
 
   protected override updated(): void {
@@ -129,7 +145,7 @@ export class PrintWhy extends LitElement {
 
   override render() {
     const { variant, other, drawer: studio } = this;
-    if (variant === null || studio === null) return html`<p>&nbsp;</p>`;
+    if (variant === null || studio === null) return html`<p>${this.spread}</p>`;
     const text = other === null ? this.alone(variant) : this.both(variant, other);
     const picture = other === null ? null : (this.work.found?.picture ?? null);
     return html`<p title=${text}>${text}</p>

@@ -261,6 +261,7 @@ export class WallRun {
     this.search = null;
     this.hung = null;
     this.variants = [];
+    this.shown = [];
     this.own = 0;
     this.aside = null;
   }

@@ -2,9 +2,9 @@ import { html, nothing } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
 import type { Problem } from '../../../engine/base/error.ts';
 import type { AppStore } from '../../app-store.ts';
+import { fetchPart } from '../../ui/kit/late.ts';
 import { putOnBench } from '../../ui/put-on-bench.ts';
 import { say } from '../../words/en/wall/run.ts';
-import '../settings/wall-clash.ts';
 import { type DerivedAsk, MOST_STEPS, withSteps } from './derived-ask.ts';
 import type { WallRun } from './wall-run.ts';
 
@@ -55,7 +55,13 @@ export function wallSentence({ run, store, problems, showProblem }: WallStanding
     return html`<p class="note">${say.theseSettingsCannotBe} <button class="quiet where" @click=${showProblem}>${say.showWhere}</button></p>`;
   }
   if (run.startedFromOther(store.project.bench)) return html`<p class="note">${say.thesePrintsCameFrom}</p>`;
-  if (run.clash !== null) return html`<wall-clash .store=${store} .clash=${run.clash}></wall-clash>`;
+  if (run.clash !== null) {
+    fetchPart(
+      () => import('../settings/wall-clash.ts'),
+      (sentence) => store.trouble('wall', sentence),
+    );
+    return html`<wall-clash .store=${store} .clash=${run.clash}></wall-clash>`;
+  }
   if (run.state === 'stopped') return html`<p class="note">${say.stopped}</p>`;
   if (run.reason !== '') return html`<p class="note">${run.reason}</p>`;
   return nothing;

@@ -1,5 +1,6 @@
 import { LitElement } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
+import type { SeenPrint } from '../../../engine/explore/search/explorer.ts';
 import type { TasteChoice } from '../../../engine/explore/taste/choices.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Pin } from '../../../engine/recipe/prints/pinned-prints.ts';
@@ -37,6 +38,8 @@ export abstract class HungWall extends LitElement {
   @property({ attribute: false }) pins: readonly Pin[] = [];
   /** What the project knows of which prints one chooses. */
   @property({ attribute: false }) taught: readonly TasteChoice[] = [];
+  /** What the prints look like that were found. */
+  @property({ attribute: false }) looks: readonly SeenPrint[] = [];
   @property({ type: Number }) found = 0;
   /** Said in the middle of an empty wall. */
   @property() note = '';
@@ -175,11 +178,20 @@ export abstract class HungWall extends LitElement {
       if (!this.hanging.plain) void this.rehang();
     }
     if (changed.has('taught')) this.taughtChanged();
+    if (!this.running && this.found > 0 && (changed.has('selected') || changed.has('running'))) this.keepMarks();
     if (this.running || !['running', 'pins', 'variants'].some((name) => changed.has(name))) return;
     // Pinned prints hang first.
     const pinned = this.guests.follow(this.pins, this.variants);
     if (pinned || this.again) void this.rehang();
     this.again = false;
+  }
+
+  /** Keeps what is selected for a reload of the page, and brings back what was. */
+  private keepMarks(): void {
+    import('../print/kept-marks.ts').then(
+      ({ keptMarks }) => (this.selected = keptMarks.keep(this.selected, this.hanging.facts.keys)),
+      () => {},
+    );
   }
 
   private taughtChanged(): void {

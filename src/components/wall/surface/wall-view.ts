@@ -2,9 +2,8 @@ import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import type { TasteChoice } from '../../../engine/explore/taste/choices.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { notFetched } from '../../ui/kit/late.ts';
+import { fetchPart } from '../../ui/kit/late.ts';
 import type { PictureOut } from '../../ui/print/picture-out.ts';
-import { say } from '../../words/en/wall/surface.ts';
 import type { HangEvent } from '../hang/hang-choice.ts';
 import type { Hanging } from '../hang/hanging.ts';
 import type { RangesEvent } from '../hang/wall-filter.ts';
@@ -71,7 +70,7 @@ export class WallView extends HungWall {
 
   /** Fetches a part of the wall that stands empty until its code has come. */
   private fetch(load: () => Promise<unknown>): void {
-    load().catch(() => this.trouble(notFetched(say.thisPartOfApp)));
+    fetchPart(load, (sentence) => this.trouble(sentence));
   }
 
   private rehangBy(change: Partial<Pick<Hanging, 'choice' | 'ranges'>>): void {
@@ -263,6 +262,7 @@ export class WallView extends HungWall {
       .variant=${variant}
       .other=${other}
       .drawer=${this.drawer}
+      .looks=${this.running ? null : this.looks}
       .holds=${selected.size === 1 && selected.has(focused)}
       side=${freeSide(holder.scene, [first, second])}
       .beside=${variant === null || other !== null ? '' : besideWords(measures[focused], known(near), known(sequence))}

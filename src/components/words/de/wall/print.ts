@@ -71,6 +71,8 @@ export const say: typeof english = {
   moreSetUps: 'mehr Einrichtungen',
   fewerSetUps: 'weniger Einrichtungen',
   they: (words, value, usual, unit) => `${words} (${value}, sie ${usual}${unit})`,
+  spread: (prints, value) =>
+    `Streuung von ${prints} Drucken: ${value}, der mittlere Abstand von jedem zum ähnlichsten; bei 0,02 muss man zweimal hinsehen.`,
   measuresMuchLikeIts: 'Misst sich fast wie seine Nachbarn.',
   besideItsNeighbours: (apart) => `Neben seinen Nachbarn: ${apart}.`,
 };

@@ -72,6 +72,8 @@ export const say = speak('wall/print', {
   moreSetUps: 'more set-ups',
   fewerSetUps: 'fewer set-ups',
   they: (words: string, value: string, usual: string, unit: string) => `${words} (${value}, they ${usual}${unit})`,
+  spread: (prints: number, value: string) =>
+    `Spread of ${prints} prints: ${value}, the mean distance from each to the one most like it; at 0.02 one has to look twice.`,
   measuresMuchLikeIts: 'Measures much like its neighbours.',
   besideItsNeighbours: (apart: string) => `Beside its neighbours: ${apart}.`,
 });

@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import { KeptMarks } from '../../../../src/components/wall/print/kept-marks.ts';
+
+function tab(text?: string) {
+  const kept = new Map(text === undefined ? [] : [['pullstack.marks', text]]);
+  return { getItem: (key: string) => kept.get(key) ?? null, setItem: (key: string, value: string) => void kept.set(key, value) };
+}
+
+describe('what is selected on a wall', () => {
+  const keys = ['a', 'b', 'c', 'd'];
+
+  it('should come back once after the page was loaded again, on whichever numbers its prints hang', () => {
+    const storage = tab();
+    const chosen = new Set([0, 2]);
+    expect(new KeptMarks(() => storage).keep(chosen, keys)).toBe(chosen);
+    const again = new KeptMarks(() => storage);
+    expect([...again.keep(new Set([3]), ['x', 'c', 'a', 'y'])]).toEqual([3, 1, 2]);
+    // What is let go of later stays so.
+    const none = new Set<number>();
+    expect(again.keep(none, keys)).toBe(none);
+    expect(new KeptMarks(() => storage).keep(none, keys)).toBe(none);
+  });
+
+  it('should be as it is where nothing is kept, or nothing of ours', () => {
+    const chosen = new Set([1]);
+    for (const text of ['{', '{"a":1}', '"abc"', 'null']) expect(new KeptMarks(() => tab(text)).keep(chosen, keys)).toBe(chosen);
+    const refuses = (): never => {
+      throw new DOMException('denied', 'SecurityError');
+    };
+    expect(new KeptMarks(refuses).keep(chosen, keys)).toBe(chosen);
+  });
+});
