@@ -6,6 +6,7 @@ import { exact } from '../search/exact.ts';
 import { areFew, fewSheets, tabledGroups } from '../search/few-sheets.ts';
 import type { TabledGroup } from '../search/group-table.ts';
 import { CapCuts } from './capped/cap-cuts.ts';
+import { TimesLevels } from './capped/times-levels.ts';
 import { Clashes } from './clashes.ts';
 import { CoverRows } from './cover-rows.ts';
 import { forcedCounts } from './multiplicity.ts';
@@ -20,6 +21,10 @@ const A_BLOCK = 15;
 const MANY_SHEETS = 20;
 /** Work on sets that do not fit, in parts of the work on all else: at first, least and most. */
 const CUT_SHARE = { first: 0.7, least: 0.15, most: 4 };
+/** Work on how many letters come more than twice, before sets are looked at where letters are many; and on one step of it. */
+const FIRST_LEVELS = { units: 2_500_000, step: 100_000, alone: 300_000 };
+/** Work on a step above which larger blocks are begun. */
+const DEAR_STEP = 300_000;
 /** Work on circles of letters before all else; and in parts of the work on all else, while it raises the bound and when not. */
 const FIRST_ONCE_UNITS = 100_000;
 const ONCE_SHARE = 2;
@@ -56,6 +61,9 @@ export class BoundSearch {
   readonly #rows: CoverRows;
   readonly #clashes: Clashes;
   #sets: SetRounds | null = null;
+  /** What circles show of the first and second times of all letters, and of how often they come beyond that. */
+  #twiceAtMost = 0;
+  #levels: TimesLevels | null = null;
   readonly #tasks: Generator<void, void>;
   /** No word is shorter. */
   best: number;
@@ -105,23 +113,30 @@ export class BoundSearch {
     const few = this.#few();
     if (this.below - this.best > 1) yield* few;
     const many = this.#letters.length > MAX_SUMMED;
-    const blocks = this.#sets && !areFew(this.#model) ? new SumBlocks(this.#sets.split(many ? A_BLOCK : MAX_SUMMED), this.#rows) : null;
-    // Where they are split into blocks, sets that split them do more at first; the more so the more blocks there are.
-    const before = many ? (blocks !== null && blocks.blocks.length > 3 ? 2 : 1) : 0;
-    for (let t = 0; t < before; t++) {
-      yield* this.#lookAtSets();
-      this.#cover(300);
+    // What needs of small sets show beyond levels, in blocks, is less the more blocks there are.
+    const summed = !areFew(this.#model) && this.#letters.length <= 2 * A_BLOCK;
+    const stacked = this.#sets && many && !areFew(this.#model) ? this.#stacked(this.#sets) : null;
+    // The first steps show most for their work.
+    for (const until = this.#meter.units + FIRST_LEVELS.units; stacked && this.#meter.units < until;) {
+      if ((this.#levels?.nextCost ?? 0) > (summed ? FIRST_LEVELS.step : FIRST_LEVELS.alone) || stacked.next().done) break;
+      yield;
     }
+    const blocks = this.#sets && summed ? new SumBlocks(this.#sets.split(many ? A_BLOCK : MAX_SUMMED), this.#rows) : null;
     // All triples and fours of a block cost little and, rounded at every size, show most.
     for (let t = 0; blocks && t < 2; t++) yield* this.#sum(blocks);
     const cuts = blocks ? this.#counting(blocks, new CapCuts(this.#model, blocks.blocks, this.#meter).work()) : null;
     let rest = this.#meter.units - start;
     let share = CUT_SHARE.first;
     let onceShare = ONCE_SHARE;
+    const gaining = summed ? VAIN_ONCE_SHARE : CUT_SHARE.most;
+    let stackShare = gaining;
     let bySheets = Infinity;
     for (let round = 0; round < 40; round++) {
       onceShare = (yield* this.#spend(once, onceShare * rest)) > 0 ? ONCE_SHARE : VAIN_ONCE_SHARE;
-      const cut = cuts ? yield* this.#spend(cuts, share * rest) : 0;
+      if (stacked) stackShare = (yield* this.#spend(stacked, stackShare * rest)) > 0 ? gaining : VAIN_ONCE_SHARE;
+      const summedBefore = blocks?.total ?? 0;
+      if (cuts) yield* this.#spend(cuts, share * rest);
+      const cut = (blocks?.total ?? 0) - summedBefore;
       const begun = { units: this.#meter.units, best: this.best };
       yield* this.#lookAtSets();
       this.#cover(300 * (1 + round));
@@ -149,9 +164,32 @@ export class BoundSearch {
         this.best = least + others;
         this.#rows.note(single, least);
       }
+      this.#twiceAtMost = least + 2 * (this.#letters.length - single.length);
+      this.#stack();
       if (steps.next().done) return;
       yield;
     }
+  }
+
+  /** How often letters come beyond their second time, bit by bit; on top of their first and second times. */
+  *#stacked(sets: SetRounds): Generator<void, void> {
+    const n = this.#letters.length;
+    const counts = Array.from({ length: this.#model.letterCount }, (_, l) => this.#rows.sumOf([l]));
+    // Larger blocks show more in the end, smaller ones sooner.
+    for (const size of n > 2 * MAX_SUMMED ? [A_BLOCK, MAX_SUMMED] : [MAX_SUMMED]) {
+      const known = { split: sets.split(size), counts, needOf: (letters: number[]) => this.#rows.few(letters) };
+      const levels = new TimesLevels(this.#model, known, this.#meter);
+      this.#levels = levels;
+      for (const steps = levels.work(); levels.nextCost < (size === A_BLOCK ? DEAR_STEP : Infinity) && !steps.next().done;) {
+        this.#stack();
+        yield;
+      }
+    }
+  }
+
+  /** Times up to the second and times beyond it are others, so that what they come to adds up. */
+  #stack(): void {
+    if (this.#levels) this.best = Math.max(this.best, this.#twiceAtMost + this.#levels.beyondTwo);
   }
 
   /** Takes steps for so many units. @returns by how much the bound rose */

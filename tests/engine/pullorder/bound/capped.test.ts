@@ -55,7 +55,7 @@ function someWord(orders: readonly SetOrder[], left: readonly number[], times: r
 describe('CappedSearch', () => {
   it('should find whether some word has each letter so many times only, as trying all words does', () => {
     const meter = { units: 0 };
-    const counted = { threes: new SetCounts(3, meter), fours: new SetCounts(4, meter) };
+    const counts = new SetCounts(4, meter);
     const answers = { true: 0, false: 0 };
     for (let i = 0; i < 150 * long; i++) {
       const random = randomFrom(`times ${i}`);
@@ -71,14 +71,34 @@ describe('CappedSearch', () => {
       );
       // With sets of four from the first step on, and with sets of three only as far as it goes.
       for (const onThrees of [0, 1e9]) {
-        const search = new CappedSearch(orders, letters, { ...counted, onThrees }, meter);
-        expect(search.fits(times, 1e9), `case ${i}`).toBe(truth);
-        expect([truth, null]).toContain(search.fits(times, 5));
+        const search = new CappedSearch(orders, 2 ** letters - 1, counts, meter);
+        expect(search.fits(times, 1e9, onThrees), `case ${i}`).toBe(truth);
+        expect([truth, null]).toContain(search.fits(times, 5, onThrees));
       }
       answers[`${truth}`]++;
     }
     expect(answers.true).toBeGreaterThan(35 * long);
     expect(answers.false).toBeGreaterThan(35 * long);
+  });
+});
+
+describe('CappedSearch of more sheets than it looks at', () => {
+  it('should rule out no times that some word has, and leave open what it cannot tell', () => {
+    const counts = new SetCounts(4, { units: 0 });
+    const answers = { false: 0, null: 0 };
+    for (let i = 0; i < 40; i++) {
+      // Three letters three times each do for whatever is asked of three.
+      const letters = i % 2 ? 4 : 3;
+      const orders = Array.from({ length: 12 }, (_, t) => randomOrders(`many ${i} ${t}`, letters)).flat();
+      if (orders.length <= 32) continue;
+      const times = new Array<number>(letters).fill(i % 2 ? 2 : 3);
+      const found = new CappedSearch(orders, 2 ** letters - 1, counts, { units: 0 }).fits(times, 1e9);
+      expect(found).not.toBe(true);
+      const left = orders.map(({ present }) => present);
+      if (found === false) expect(someWord(orders, left, times, new Set()), `case ${i}`).toBe(false);
+      answers[`${found as false | null}`]++;
+    }
+    expect(Math.min(answers.false, answers.null)).toBeGreaterThan(3);
   });
 });
 

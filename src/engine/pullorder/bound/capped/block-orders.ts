@@ -1,7 +1,6 @@
 import { entryAt, num } from '../../../base/at.ts';
-import { bitsAt } from '../../../base/bits.ts';
 import type { Order } from '../../model.ts';
-import { asks, implies, orderOn } from '../sets/letter-sets.ts';
+import { orderOn } from '../sets/letter-sets.ts';
 import type { SetOrder } from '../sets/set-order.ts';
 
 /** Which pull of a letter stands for it, of those on a sheet, by the place of the letter. */
@@ -36,17 +35,4 @@ export function ordersOn(orders: readonly Order[], letters: readonly number[]): 
     }
   }
   return [...found.values()];
-}
-
-/** Orders with only some places left, those that another one implies left out; places are numbered anew. */
-export function restrictedTo(orders: readonly SetOrder[], places: readonly number[]): SetOrder[] {
-  const found = new Map<string, SetOrder>();
-  for (const order of orders) {
-    const present = bitsAt(order.present, places);
-    const preds = places.map((p) => ((order.present >> p) & 1 ? bitsAt(num(order.preds, p), places) : 0));
-    // What asks for no order finishes of itself.
-    if (preds.some((mask) => mask !== 0)) found.set(`${present},${preds.join()}`, { present, preds });
-  }
-  const list = [...found.values()];
-  return list.filter((a, i) => !list.some((b, j) => i !== j && implies(b, a))).sort((a, b) => asks(b) - asks(a));
 }

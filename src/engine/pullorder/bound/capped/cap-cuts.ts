@@ -2,8 +2,8 @@ import { entryAt, num } from '../../../base/at.ts';
 import type { Meter, Model } from '../../model.ts';
 import type { SetOrder } from '../sets/set-order.ts';
 import type { SubsetSums } from '../subset-sums.ts';
-import { ordersOn, restrictedTo } from './block-orders.ts';
-import { CappedSearch, type Counted } from './capped-search.ts';
+import { ordersOn } from './block-orders.ts';
+import { CappedSearch } from './capped-search.ts';
 import { MOST_TIMES, SetCounts } from './set-counts.ts';
 
 /** Most letters of a set that is searched. */
@@ -47,14 +47,14 @@ export class CapCuts {
   readonly #fronts: Front[];
   /** Units at which the sums of a block were worked out last. */
   readonly #summed: number[];
-  #counted: Counted;
+  #counts: SetCounts;
 
   /** @param blocks their sums over pairs, triples and fours drawn already */
   constructor(model: Model, blocks: readonly SubsetSums[], meter: Meter) {
     this.#blocks = blocks;
     this.#orders = blocks.map(({ letters }) => ordersOn(model.orders, letters));
     this.#meter = meter;
-    this.#counted = counted(meter);
+    this.#counts = new SetCounts(4, meter);
     this.#summed = blocks.map(() => meter.units);
     this.#fronts = blocks.flatMap((_, block) =>
       Array.from({ length: MOST_TIMES }, (__, i) => ({
@@ -78,7 +78,7 @@ export class CapCuts {
       const start = this.#meter.units;
       if (!(yield* this.#raise(front))) front.units *= 4;
       front.cost = Math.max(2 * front.cost, this.#meter.units - start);
-      if (this.#counted.fours.sets.size > MOST_REMEMBERED) this.#counted = counted(this.#meter);
+      if (this.#counts.sets.size > MOST_REMEMBERED) this.#counts = new SetCounts(4, this.#meter);
       yield;
     }
   }
@@ -119,13 +119,11 @@ export class CapCuts {
     const order = this.#grown(sums, set);
     const most = Math.min(order.length, MOST_LETTERS);
     for (let size = Math.min(most, front.first); size <= most; size++) {
-      const places = order.slice(0, size).sort((a, b) => a - b);
-      const bits = places.reduce((sum, p) => sum | (1 << p), 0);
+      const bits = order.slice(0, size).reduce((sum, p) => sum | (1 << p), 0);
       let fits: boolean | null = true;
       if (!front.fits.some((known) => (bits & ~known) === 0)) {
-        const search = new CappedSearch(restrictedTo(entryAt(this.#orders, front.block), places), size, this.#counted, this.#meter);
+        const search = new CappedSearch(entryAt(this.#orders, front.block), bits, this.#counts, this.#meter);
         fits = search.fits(new Array<number>(size).fill(front.cap), front.units);
-        this.#meter.units += size * 40;
         yield;
         if (fits) {
           front.fits.unshift(bits);
@@ -162,10 +160,6 @@ export class CapCuts {
     this.#meter.units += (order.length ** 2) >> 3;
     return order;
   }
-}
-
-function counted(meter: Meter): Counted {
-  return { threes: new SetCounts(3, meter), fours: new SetCounts(4, meter) };
 }
 
 /** The next larger number with as many bits. */

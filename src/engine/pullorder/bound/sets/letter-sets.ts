@@ -147,6 +147,6 @@ export function implies(a: SetOrder, b: SetOrder): boolean {
 }
 
 /** How many pairs an order asks for. */
-export function asks({ preds }: SetOrder): number {
+function asks({ preds }: SetOrder): number {
   return preds.reduce((n, mask) => n + bitCount(mask), 0);
 }
