@@ -95,8 +95,9 @@ export function beginWords(plan: RestPlan): string {
   const { begins } = plan;
   if (begins === undefined) return '';
   const { day, minute, wetSheets, stays } = begins;
+  const frames = [stays ?? []].flat();
   const wet = wetSheets === 0 ? say.everythingIsDry : say.stillWet(wetSheets === 1 ? say.n1SheetIs : say.sheetsAre(wetSheets));
-  return say.fromDayOn(day, wallClock(plan, minute), wet, stays === null ? '' : say.screenStaysOnPress(stays));
+  return say.fromDayOn(day, wallClock(plan, minute), wet, frames.length === 0 ? '' : say.screensStayOnPress(listed(frames), frames.length));
 }
 
 /**

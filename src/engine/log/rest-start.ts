@@ -2,18 +2,22 @@ import { defined, entryAt } from '../base/at.ts';
 import { stackMinutesOf } from '../ink/film/drying.ts';
 import { meetingPairs, OVERLAP_TOLERANCE_MM } from '../order/overlaps.ts';
 import { DAY_MINUTES } from '../pullorder/timeline/day-clock.ts';
-import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
+import type { OnPress, TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { studioOfRecipe } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
 import { registerRecipes } from '../visit/registry.ts';
 import { wholeFigures } from '../visit/visit-figures.ts';
 import type { VisitProblem } from '../visit/visit-problem.ts';
+import { ANY_SHEET, lastOnBeds, type PulledLast } from './now/on-beds.ts';
 import { stillOnPress } from './now/still-on-press.ts';
 import type { RestInput, RestSheet, VisitNow } from './rest-input.ts';
 
 /** A pull that is on a sheet, and when its film is dry and the sheet out of the racks. */
 interface Film {
+  /** The sheet's number, and the pull's id in its recipe. */
+  sheet: number;
+  id: string;
   pull: Pull;
   ink: string;
   atMinute: number;
@@ -21,8 +25,13 @@ interface Film {
   stackMinute: number;
 }
 
+/** How a visit stands, and the pulls that tell what is on its beds. */
+export interface RestStart extends TimelineStart {
+  lastOn?: readonly (PulledLast | null)[];
+}
+
 type FilmOfRecipe = Film & { recipe: number };
-type PressState = Required<TimelineStart>['onPress'];
+type PressState = NonNullable<OnPress[number]>;
 
 /** What was pulled on a sheet and when, minutes from the first day's start; what has no time is taken as dry. */
 function pulledOn(sheet: RestSheet, { rest, press }: RestInput, now: VisitNow): Film[] {
@@ -36,7 +45,17 @@ function pulledOn(sheet: RestSheet, { rest, press }: RestInput, now: VisitNow): 
     if (event === undefined || pull === undefined || ink === undefined) return [];
     // A clock that was set back must not make films wet that are yet to come.
     const atMinute = Math.min(clockNow, clockNow + (event.atMs - now.atMs) / 60_000);
-    return [{ pull, ink: ink.name, atMinute, dryMinute: atMinute + ink.dryMinutes, stackMinute: atMinute + stackMinutesOf(ink) }];
+    return [
+      {
+        sheet: sheet.number,
+        id,
+        pull,
+        ink: ink.name,
+        atMinute,
+        dryMinute: atMinute + ink.dryMinutes,
+        stackMinute: atMinute + stackMinutesOf(ink),
+      },
+    ];
   });
 }
 
@@ -47,7 +66,18 @@ function testFilms({ rest, press }: RestInput, now: VisitNow): FilmOfRecipe[] {
     const ink = entryAt(rest.recipes, recipe).inks.find((each) => each.id === pull.ink);
     if (ink === undefined) return [];
     const atMinute = Math.min(clockNow, clockNow + (event.atMs - now.atMs) / 60_000);
-    return [{ recipe, pull, ink: ink.name, atMinute, dryMinute: atMinute + ink.dryMinutes, stackMinute: atMinute + stackMinutesOf(ink) }];
+    return [
+      {
+        sheet: ANY_SHEET,
+        id: pull.id,
+        recipe,
+        pull,
+        ink: ink.name,
+        atMinute,
+        dryMinute: atMinute + ink.dryMinutes,
+        stackMinute: atMinute + stackMinutesOf(ink),
+      },
+    ];
   });
 }
 
@@ -110,17 +140,12 @@ function namesOf(films: readonly FilmOfRecipe[], visit: VisitProblem, recipes: r
 
 /**
  * How a visit stands when what is left of it is planned: films that are not dry yet, sheets in the
- * racks, inks that are mixed, and the frame that was pulled last, where it is still on the press.
+ * racks, inks that are mixed, and on each bed the frame that was pulled last, where it still stands there.
  * Before opening and after closing nothing is planned, but what was pulled then counts.
  * @param visit of what is left: its sheets have the numbers of the whole visit
  * @param leftOf by sheet number the pulls that are left of its recipe, as the visit has them
  */
-export function restStart(
-  input: RestInput,
-  now: VisitNow,
-  visit: VisitProblem,
-  leftOf: ReadonlyMap<number, readonly Pull[]>,
-): TimelineStart {
+export function restStart(input: RestInput, now: VisitNow, visit: VisitProblem, leftOf: ReadonlyMap<number, readonly Pull[]>): RestStart {
   const { recipes, sheets } = input.rest;
   const { dayStartMinute } = wholeFigures(input.press);
   const dayBegins = (now.day - 1) * DAY_MINUTES;
@@ -137,9 +162,9 @@ export function restStart(
   const printed = sheets.flatMap(({ number, recipe }) => defined(bySheet.get(number)).map((film) => ({ ...film, recipe })));
   const done = [...printed, ...tests];
   const nameOf = namesOf(done, visit, recipes);
-  const last = done
-    .filter(({ atMinute }) => stillOnPress(clockNow - atMinute, clockNow - dayBegins))
-    .sort((one, other) => other.atMinute - one.atMinute)[0];
+  const standing = done.filter(({ atMinute }) => stillOnPress(clockNow - atMinute, clockNow - dayBegins));
+  const films = standing.map((film) => ({ sheet: film.sheet, pull: film.id, at: film.atMinute, screen: nameOf(film).screen }));
+  const last = lastOnBeds(films, { plan: input.atHand, recipes, beds: wholeFigures(input.press).beds });
   return {
     minute,
     readyAt: visit.sheets.map(({ number }) =>
@@ -148,6 +173,11 @@ export function restStart(
     stackAt: [...visit.sheets.map(({ number }) => racked(number)), ...others],
     testStackAt: Math.max(0, ...tests.map(({ stackMinute }) => stackMinute)),
     mixed: [...new Set(done.map((film) => nameOf(film).ink))],
-    ...(last === undefined ? {} : { onPress: nameOf(last) }),
+    ...(last.every((at) => at === null)
+      ? {}
+      : {
+          onPress: last.map((at) => (at === null ? null : nameOf(entryAt(standing, at)))),
+          lastOn: last.map((at) => (at === null ? null : ([entryAt(standing, at).sheet, entryAt(standing, at).id] as const))),
+        }),
   };
 }

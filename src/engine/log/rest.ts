@@ -1,6 +1,5 @@
 import { defined, entryAt, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
-import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { PullFinder } from '../visit/problem/order-at-hand.ts';
@@ -10,8 +9,9 @@ import { printedRuns, type VisitProblem, type VisitSheet } from '../visit/visit-
 import { momentOf } from '../visit/visit-times.ts';
 import { type Moment, type PressPlan, planVisit, type VisitInput } from '../visit/visit.ts';
 import { say } from '../words/en/log/log.ts';
+import type { PulledLast } from './now/on-beds.ts';
 import type { RestInput } from './rest-input.ts';
-import { restStart } from './rest-start.ts';
+import { type RestStart, restStart } from './rest-start.ts';
 
 export type { RestInput } from './rest-input.ts';
 
@@ -19,8 +19,10 @@ export type { RestInput } from './rest-input.ts';
 interface RestBegins extends Moment {
   /** Sheets that are not dry enough yet for a pull that is left. */
   wetSheets: number;
-  /** The frame that stays on the press, null when it is mounted anew. */
-  stays: string | null;
+  /** The frames that stay on the press, bed by bed, null where all are mounted anew; one in orders kept from before. */
+  stays: readonly string[] | string | null;
+  /** By bed what was pulled on it last, for the next plan of what is left. */
+  lastOn?: readonly (PulledLast | null)[] | undefined;
 }
 
 /** The plan of what is left of a visit. */
@@ -114,8 +116,8 @@ export function* planRest(input: RestInput, budgetMs: number, memory?: PairMemor
   const behind = 1 + Math.max(...rest.sheets.map(({ number }) => number));
   const testSheet = rest.test?.number ?? (input.testSheet === true ? behind : input.testSheet);
   const leftOf = new Map(runs.flatMap(({ recipe, numbered }) => numbered.map(({ number }) => [number, recipe.pulls] as const)));
-  let start: TimelineStart | undefined;
-  const startOf = (problem: VisitProblem): TimelineStart =>
+  let start: RestStart | undefined;
+  const startOf = (problem: VisitProblem): RestStart =>
     (start = {
       ...(rest.now === undefined ? {} : restStart(input, rest.now, problem, leftOf)),
       ...(rest.setUpsBefore === undefined ? {} : { setUpsBefore: rest.setUpsBefore }),
@@ -155,17 +157,18 @@ function rank({ use }: Pick<VisitSheet, 'use'>): number {
   return use === 'proof' ? 0 : use === 'over' ? 2 : 1;
 }
 
-function beginsOf(plan: PressPlan, { minute = 0, readyAt = [], onPress }: TimelineStart): RestBegins {
-  const first = plan.cards.find((_, i) => entryAt(plan.times, i).bed === 0);
+function beginsOf(plan: PressPlan, { minute = 0, readyAt = [], onPress = [], lastOn }: RestStart): RestBegins {
+  const { day } = momentOf(minute);
+  const stays = onPress.flatMap((there, bed) => {
+    const first = plan.times.findIndex((time) => time.bed === bed);
+    const used = first >= 0 && !entryAt(plan.cards, first).mount && entryAt(plan.times, first).day === day;
+    return there !== null && used ? [there.screen] : [];
+  });
   return {
-    ...momentOf(minute),
+    day,
+    minute: momentOf(minute).minute,
     wetSheets: readyAt.filter((pulls) => pulls.some((pull) => pull.minute > minute)).length,
-    stays:
-      onPress !== undefined &&
-      first !== undefined &&
-      !first.mount &&
-      entryAt(plan.times, plan.cards.indexOf(first)).day === momentOf(minute).day
-        ? onPress.screen
-        : null,
+    stays: stays.length === 0 ? null : stays,
+    ...(lastOn === undefined ? {} : { lastOn }),
   };
 }

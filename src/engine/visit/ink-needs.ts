@@ -91,17 +91,17 @@ export function visitInks(visit: VisitProblem, given: VisitFigures, order: InkOr
   return [...needs.values()];
 }
 
-/** Set-ups in time, with the bed of each, and the ink that is on the first bed already. */
+/** Set-ups in time, with the bed of each, and the inks that are on beds already. */
 export interface InkOrder {
   setUps: readonly SetUp[];
   beds?: readonly number[] | undefined;
-  onPress?: Pick<SetUp, 'ink'> | undefined;
+  onPress?: readonly (Pick<SetUp, 'ink'> | null)[] | undefined;
 }
 
 /** How often each ink comes on a bed that has another, or none: so often a bucket is changed. */
-function bucketChanges({ setUps, beds = [], onPress }: InkOrder): Map<string, number> {
+function bucketChanges({ setUps, beds = [], onPress = [] }: InkOrder): Map<string, number> {
   const changes = new Map<string, number>();
-  const there = new Map<number, string>(onPress === undefined ? [] : [[0, onPress.ink]]);
+  const there = new Map(onPress.map((each, bed) => [bed, each?.ink]));
   for (const [i, { ink }] of setUps.entries()) {
     const bed = beds[i] ?? 0;
     if (there.get(bed) !== ink) changes.set(ink, (changes.get(ink) ?? 0) + 1);

@@ -115,8 +115,8 @@ function leastEnd(input: TimelineInput, mounts: number): Pick<PressPlan, 'endsAt
 
 /** On one bed what the planner proves; on several each frame may stay where it is. */
 function leastMounts(bound: Bound, { visit, press, start }: Planned): number {
-  const there = start?.onPress === undefined ? 0 : 1;
   const frames = new Set(visit.problem.sheets.flatMap((sheet) => sheet.pulls.map((pull) => pull.screen)));
+  const there = (start?.onPress ?? []).filter((each) => each !== null && frames.has(each.screen)).length;
   return Math.max(0, (wholeFigures(press).beds > 1 ? frames.size : bound.mounts) - there);
 }
 

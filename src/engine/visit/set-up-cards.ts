@@ -87,22 +87,22 @@ export function tickedTogether({ states }: Pick<SetUpCard, 'states'>): CardState
  * Reads a plan back into the studio's words.
  * @param plan a plan of `visit.problem`
  * @param beds the bed of each set-up: what changes is counted from the set-up before on its bed
- * @param start what is on the first bed already, and how many set-ups are done
+ * @param start what is on the beds already, and how many set-ups are done
  */
 export function setUpCards(
   plan: { setUps: readonly SetUp[] },
   visit: VisitProblem,
   beds: readonly number[] = [],
-  { onPress, setUpsBefore = 0 }: Pick<TimelineStart, 'onPress' | 'setUpsBefore'> = {},
+  { onPress = [], setUpsBefore = 0 }: Pick<TimelineStart, 'onPress' | 'setUpsBefore'> = {},
 ): SetUpCard[] {
   const screens = new Map(visit.registry.screens.map((screen) => [screen.key, screen]));
   const inks = new Map(visit.registry.inks.map((ink) => [ink.key, ink]));
   const printed: number[][] = visit.sheets.map(() => []);
-  const last = new Map<number, Pick<SetUp, 'screen' | 'ink' | 'offset'>>(onPress === undefined ? [] : [[0, onPress]]);
+  const last = new Map(onPress.entries());
   return plan.setUps.map((setUp, at) => {
     const bed = beds[at] ?? 0;
     const before = last.get(bed);
-    for (const [other, setUpThere] of last) if (setUpThere.screen === setUp.screen) last.set(other, { ...setUpThere, screen: '' });
+    for (const [other, setUpThere] of last) if (setUpThere?.screen === setUp.screen) last.set(other, { ...setUpThere, screen: '' });
     last.set(bed, setUp);
     const mount = before?.screen !== setUp.screen;
     const bySheet = new Map<number, number[]>();

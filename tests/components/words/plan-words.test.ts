@@ -262,6 +262,7 @@ describe('the words of what is left', () => {
     expect(beginWords(rest({ day: 2, minute: 275, wetSheets: 4, stays: '7' }))).toBe(
       'From day 2, 14:05 on: 4 sheets are still wet; screen 7 stays on the press.',
     );
+    expect(beginWords(rest({ day: 2, minute: 0, wetSheets: 0, stays: ['7', '3'] }))).toContain('; screens 7 and 3 stay on the press.');
     expect(beginWords(rest({ day: 2, minute: 0, wetSheets: 0, stays: null }))).toBe('From day 2, 9:30 on: everything is dry.');
     expect(needsWords(rest({ day: 2, minute: 0, wetSheets: 0, stays: null }))).toBe('Done on day 3, and a rack for 4 wet sheets.');
   });

@@ -2,10 +2,12 @@ import { describe, expect, it } from 'vitest';
 import type { Ink } from '../../../src/engine/ink/types.ts';
 import { sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
 import { restStart } from '../../../src/engine/log/rest-start.ts';
-import { planRest, type RestInput, type RestPlan } from '../../../src/engine/log/rest.ts';
+import { planRest, type RestInput } from '../../../src/engine/log/rest.ts';
 import type { LogEvent, VisitHead } from '../../../src/engine/log/types.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
+import type { PressPlan } from '../../../src/engine/visit/press-plan.ts';
 import { visitProblem } from '../../../src/engine/visit/visit-problem.ts';
+import { planVisit } from '../../../src/engine/visit/visit.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';
 
 const { drawer, bench, press } = smallProject();
@@ -52,8 +54,8 @@ const inputOf = (events: LogEvent[], day = 2, minuteOfDay = NOON): RestInput => 
 });
 
 /** How the visit stands with sheet 1 as the events leave it and sheet 2 bare. */
-function startOf(events: LogEvent[]) {
-  const input = inputOf(events);
+function startOf(events: LogEvent[], change: Partial<RestInput> = {}) {
+  const input = { ...inputOf(events), ...change };
   const sheets = input.rest.sheets;
   const left = (at: number) => recipe.pulls.filter((_, i) => !sheets[at]!.done.includes(i));
   const runs = [0, 1].map((at) => ({
@@ -65,8 +67,8 @@ function startOf(events: LogEvent[]) {
   return restStart(input, input.rest.now!, visitProblem(runs, 1), new Map([0, 1].map((at) => [at + 1, left(at)])));
 }
 
-function last(steps: Iterable<RestPlan>): RestPlan {
-  let plan: RestPlan | null = null;
+function last<T extends PressPlan>(steps: Iterable<T>): T {
+  let plan: T | null = null;
   for (const step of steps) plan = step;
   return plan!;
 }
@@ -99,10 +101,34 @@ describe('restStart', () => {
     expect(stackAt![0]).toBe(NOON_OF_DAY_2 - 5 + 40);
   });
 
+  it('should leave each frame on its own bed, and plan on from there', () => {
+    const two = { ...press, beds: 2 };
+    const found = last(planVisit({ runs: [{ recipe, sheets: 2 }], minDeltaE: 1, press: two, seed: 'x' }, 50));
+    const whole = { ...found, times: found.times.map((time, at) => ({ ...time, bed: at % 2 })) };
+    const bedOf = (id: string): number =>
+      whole.times[whole.cards.findIndex((card) => card.states.some(({ prints }) => prints.some((at) => recipe.pulls[at]!.id === id)))]!.bed;
+    const ids = recipe.pulls.map(({ id }) => id);
+    const there = ids.filter((id) => bedOf(id) === 1)[0]!;
+    const here = ids.filter((id) => bedOf(id) === 0)[0]!;
+    const input = { ...inputOf([ago(30, 1, here), ago(20, 1, there)]), press: two, atHand: whole };
+    const rest = last(planRest(input, 50));
+    expect(rest.begins!.lastOn).toEqual([
+      [1, here],
+      [1, there],
+    ]);
+    const screenOf = (id: string) => ({ screen: recipe.pulls.find((pull) => pull.id === id)!.screen.slice(1) });
+    expect(startOf([ago(30, 1, here), ago(20, 1, there)], { press: two, atHand: whole }).onPress).toMatchObject([
+      screenOf(here),
+      screenOf(there),
+    ]);
+    // Planned once more, with nothing pulled since: what this order no longer lists is known from the one before.
+    expect(last(planRest({ ...input, atHand: rest }, 50)).begins!.lastOn).toEqual(rest.begins!.lastOn);
+  });
+
   it('should know the inks that are mixed and the frame that was pulled last, today', () => {
     const { mixed, onPress } = startOf([ago(40, 1, 'p1'), ago(10, 1, 'p2')]);
     expect([...mixed!].sort()).toEqual(['Rust', 'Weed']);
-    expect(onPress).toMatchObject({ screen: '2', ink: 'Weed' });
+    expect(onPress).toMatchObject([{ screen: '2', ink: 'Weed' }]);
     expect(startOf([ago(1000, 1, 'p1')]).onPress).toBeUndefined();
     // Pulled this morning since it opened, or four hours ago at the most, whatever the time is.
     expect(startOf([ago(149, 1, 'p1')]).onPress).toBeDefined();
@@ -112,7 +138,7 @@ describe('restStart', () => {
 
   it('should leave the frame on the press where it is planned at night, before the studio opens', () => {
     const rest = last(planRest(inputOf([ago(20, 1, 'p1')], 2, 120), 100));
-    expect(rest.begins).toMatchObject({ day: 2, minute: 0, stays: rest.cards[0]!.screen.key });
+    expect(rest.begins).toMatchObject({ day: 2, minute: 0, stays: [rest.cards[0]!.screen.key] });
     expect(rest.cards[0]!.mount).toBe(false);
   });
 

@@ -167,7 +167,7 @@ describe('planRest', () => {
     it('should keep the frame that is on the press when more is to be pulled with it', () => {
       const plan = last(planRest(amid([at(1, 5, 'p1')]), 100)) as RestPlan;
       const key = plan.begins!.stays;
-      expect(key).toBe('1');
+      expect(key).toEqual(['1']);
       expect(plan.cards[0]!.screen.key).toBe('1');
       expect(plan.cards[0]!.mount).toBe(false);
       const first = plan.parts.filter((part) => part.setUp === 0).map((part) => part.kind);

@@ -6,7 +6,7 @@ import type { Recipe } from '../../recipe/types.ts';
 import { layText } from '../../visit/problem/lays.ts';
 import { inkText } from '../../visit/registry.ts';
 import type { SetUpCard } from '../../visit/set-up-cards.ts';
-import type { VisitFigures } from '../../visit/visit-figures.ts';
+import { type VisitFigures, wholeFigures } from '../../visit/visit-figures.ts';
 import { type CardTime, momentOf, visitTimes, type TimedVisit } from '../../visit/visit-times.ts';
 import type { PressPlan } from '../../visit/visit.ts';
 import type { SheetAsPulled } from '../as-pulled.ts';
@@ -15,6 +15,7 @@ import type { VisitNow } from '../rest-input.ts';
 import type { TestSheet } from '../test-sheet.ts';
 import { filmsOfTest } from '../test-sheet.ts';
 import type { OrderPairs } from '../turns.ts';
+import { lastOnBeds } from './on-beds.ts';
 import { stillOnPress } from './still-on-press.ts';
 
 /** An order that is under way, and how it stands. */
@@ -164,9 +165,15 @@ function startOf(way: UnderWay, films: readonly FilmOnSheet[], pairs: readonly (
   const here = new Set(plan.sheets.map(({ number }) => number));
   const tests = way.test === null ? [] : filmsOfTest(way.test, recipes);
   const pulled = new Set(films.map(({ sheet, at }) => inkText(inkOn(sheet, at, recipes))));
-  const last = films.toSorted((a, b) => b.pulledMs - a.pulledMs)[0];
-  const stands = last !== undefined && stillOnPress((now.atMs - last.pulledMs) / 60_000, clockNow - dayBegins);
-  const onPress = stands ? frameOf(last, way) : undefined;
+  const standing = films.filter(({ pulledMs }) => stillOnPress((now.atMs - pulledMs) / 60_000, clockNow - dayBegins));
+  const frames = standing.map((film) => frameOf(film, way));
+  const last = lastOnBeds(
+    standing.map(({ sheet, at, pulledMs }, i) => {
+      const pull = entryAt(entryAt(recipes, sheet.recipe).pulls, at).id;
+      return { sheet: sheet.number, pull, at: pulledMs, screen: entryAt(frames, i).screen };
+    }),
+    { plan, recipes, beds: wholeFigures(way.press).beds },
+  );
   return {
     minute: Math.max(dayBegins, clockNow),
     readyAt: plan.sheets.map(({ number, recipe }) => {
@@ -179,7 +186,7 @@ function startOf(way: UnderWay, films: readonly FilmOnSheet[], pairs: readonly (
     stackAt: [...plan.sheets, ...sheets.filter(({ number }) => !here.has(number))].map(({ number }) => racked(number)),
     testStackAt: Math.max(0, ...tests.map(({ stackMs }) => minuteOf(stackMs))),
     mixed: plan.cards.filter(({ ink }) => pulled.has(inkText(ink.ink))).map(({ ink }) => ink.key),
-    ...(onPress === undefined ? {} : { onPress }),
+    ...(standing.length === 0 ? {} : { onPress: last.map((at) => (at === null ? null : entryAt(frames, at))) }),
   };
 }
 

@@ -123,9 +123,10 @@ export class BedClock {
     this.#mixed.fill(0);
     for (const ink of mixed) this.#mixed[ink] = 1;
     const day = Math.floor(beginMinute / DAY_MINUTES);
-    this.#beds = Array.from({ length: beds }, () => ({ clock: beginMinute, day, on: null, last: NOTHING }));
-    const first = entryAt(this.#beds, 0);
-    if (onPress !== null) first.on = first.last = onPress;
+    this.#beds = Array.from({ length: beds }, (_, bed) => {
+      const there = onPress[bed] ?? null;
+      return { clock: beginMinute, day, on: there, last: there ?? NOTHING };
+    });
   }
 
   /** Fills the queue: plain insertion, as most sheets stand in order. */

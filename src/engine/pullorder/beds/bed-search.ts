@@ -107,8 +107,8 @@ function joinedAgain(from: readonly BedSetUp[], shop: Shop, clock: BedClock): re
   return order.setUps;
 }
 
-/** Each frame is mounted once, but for the one that is on the press. */
+/** Each frame is mounted once, but for those that are on the press. */
 function leastMounts({ kindOf, kinds, onPress }: Shop): number {
   const frames = new Set(Array.from(kindOf, (kind) => entryAt(kinds, kind).screen));
-  return frames.size - (onPress !== null && frames.has(onPress.screen) ? 1 : 0);
+  return frames.size - onPress.filter((there) => there !== null && frames.has(there.screen)).length;
 }

@@ -52,8 +52,8 @@ export interface Shop {
   inks: number;
   /** Inks that stand mixed. */
   mixed: readonly number[];
-  /** What is on the first bed, null for a bed that is bare. */
-  onPress: SetUpKind | null;
+  /** By bed what is on it, null or nothing for a bed that is bare. */
+  onPress: readonly (SetUpKind | null)[];
   /** By sheet, others that lie in the racks, and the test sheet last: when it leaves the racks. */
   stackAt: Float64Array;
   /** The number of a pull. */
@@ -149,7 +149,7 @@ export function shopOf(input: TimelineInput): Shop {
   for (const [s, { pulls }] of sheets.entries()) first[s + 1] = i32(first, s) + pulls.length;
   const kinds = new Kinds();
   const figures = pullFigures(rules, first, kinds);
-  const onPress = start.onPress === undefined ? null : kinds.of(start.onPress);
+  const onPress = (start.onPress ?? []).map((there) => (there === null ? null : kinds.of(there)));
   const mixed = (start.mixed ?? []).map((ink) => kinds.inks.of(ink));
   const tests = rules.testPulls > 0;
   const stackAt = start.stackAt ?? sheets.map(() => 0);

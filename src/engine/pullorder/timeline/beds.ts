@@ -1,6 +1,7 @@
 import { num } from '../../base/at.ts';
 import type { SetUp, VisitTimeline } from '../types.ts';
 import { DAY_MINUTES } from './day-clock.ts';
+import type { OnPress } from './start-state.ts';
 
 /** What is changed between set-ups. */
 export interface Changes {
@@ -15,13 +16,9 @@ export function endOf({ parts }: Pick<VisitTimeline, 'parts'>): number {
 }
 
 /** What changes between set-ups that follow each other on a bed; the first of a bed counts, unless it is there. */
-export function changesOnBeds(
-  setUps: readonly SetUp[],
-  beds: readonly number[],
-  onPress?: Pick<SetUp, 'screen' | 'ink' | 'offset'>,
-): Changes {
+export function changesOnBeds(setUps: readonly SetUp[], beds: readonly number[], onPress: OnPress = []): Changes {
   const before = new Map<number, Pick<SetUp, 'screen' | 'ink' | 'offset'>>();
-  if (onPress !== undefined) before.set(0, onPress);
+  for (const [bed, there] of onPress.entries()) if (there !== null) before.set(bed, there);
   const out = { mounts: 0, inkChanges: 0, registerMoves: 0 };
   for (const [i, setUp] of setUps.entries()) {
     const last = before.get(num(beds, i));

@@ -31,7 +31,8 @@ export function earliestEnd(input: TimelineInput, mounts: number): EarliestEnd {
   const { mountMinutes, washUpMinutes } = times;
   const testMinutes = ((times.testPulls ?? 0) * 60) / times.pullsPerHour;
   const kinds = kindsOf(input);
-  const stays = (screen: string): number => (start.onPress?.screen === screen ? mountMinutes : 0);
+  const { onPress = [] } = start;
+  const stays = (screen: string): number => (onPress.some((there) => there?.screen === screen) ? mountMinutes : 0);
 
   const workDone = (minutesOver: (days: number) => number, daily: (days: number) => number): number =>
     doneAfter({ from, clock: dayClock(visit) }, minutesOver, daily);
@@ -58,7 +59,7 @@ export function earliestEnd(input: TimelineInput, mounts: number): EarliestEnd {
   const inks = new Set([...kinds.values()].flatMap(({ inks: own }) => [...own]));
   for (const ink of start.mixed ?? []) inks.delete(ink);
   const least = beds === 1 ? Math.max(mounts, kinds.size) : kinds.size;
-  const there = start.onPress === undefined ? 0 : 1;
+  const there = onPress.filter((each) => each !== null && kinds.has(each.screen)).length;
   const work =
     minutes +
     (least - there) * mountMinutes +
@@ -74,7 +75,7 @@ export function earliestEnd(input: TimelineInput, mounts: number): EarliestEnd {
     'work',
   );
 
-  const firstMount = start.onPress === undefined ? mountMinutes : 0;
+  const firstMount = there === 0 ? mountMinutes : 0;
   for (const sheet of new Set(problem.sheets)) take(chainEnd(sheet, input, firstMount), 'sheet');
 
   const today = onFirstDay(input, firstMount);

@@ -52,8 +52,8 @@ function piecesOf(input: TimelineInput, operations: readonly ShopOperation[]): P
   const { times, start = {}, problem } = input;
   const { mountMinutes, washUpMinutes, mixMinutes = 0 } = times;
   const pulls = problem.sheets.flatMap((sheet) => sheet.pulls);
-  const stays = start.onPress?.screen;
-  const heads = pulls.map(({ screen }) => (screen === stays ? 0 : mountMinutes));
+  const stays = new Set(start.onPress?.map((there) => there?.screen));
+  const heads = pulls.map(({ screen }) => (stays.has(screen) ? 0 : mountMinutes));
   const tails = pulls.map(() => washUpMinutes);
   // Pulls stand below those that wait for them.
   for (const [at, { after }] of operations.entries())
@@ -73,7 +73,7 @@ function piecesOf(input: TimelineInput, operations: readonly ShopOperation[]): P
     const [head, tail] = [num(heads, at), num(tails, at)];
     pieces.push({ head, minutes, tail });
     const mount = mounts.get(screen);
-    if (mount === undefined) mounts.set(screen, { head: 0, minutes: screen === stays ? 0 : mountMinutes, tail: minutes + tail });
+    if (mount === undefined) mounts.set(screen, { head: 0, minutes: stays.has(screen) ? 0 : mountMinutes, tail: minutes + tail });
     else mount.tail = Math.max(mount.tail, minutes + tail);
     const pair = `${screen} ${ink}`;
     const wash = washes.get(pair);

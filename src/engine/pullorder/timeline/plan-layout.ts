@@ -47,12 +47,11 @@ export class PlanLayout {
     this.#stackAt = Float64Array.from(rules.testPulls > 0 ? [...stackAt, start.testStackAt ?? 0] : stackAt);
     this.#freeAt = new Float64Array(sheets.length);
     const begin = start.minute ?? 0;
-    this.#beds = Array.from({ length: input.visit.beds ?? 1 }, () => ({
+    this.#beds = Array.from({ length: input.visit.beds ?? 1 }, (_, bed) => ({
       clock: begin,
       day: Math.floor(begin / DAY_MINUTES),
-      previous: null,
+      previous: start.onPress?.[bed] ? { ...start.onPress[bed], pulls: [] } : null,
     }));
-    if (start.onPress !== undefined) entryAt(this.#beds, 0).previous = { ...start.onPress, pulls: [] };
     this.#mixed = new Set(start.mixed);
   }
 

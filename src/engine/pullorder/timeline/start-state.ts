@@ -1,12 +1,15 @@
 import type { Problem } from '../../base/error.ts';
 import type { PlanProblem, PressTimes, SetUp, VisitDays, VisitTimeline } from '../types.ts';
 
+/** By bed a screen with its ink at its offset. */
+export type OnPress = readonly (Pick<SetUp, 'screen' | 'ink' | 'offset'> | null)[];
+
 /** How a visit stands when its plan begins: one that is under way, or all at rest. */
 export interface TimelineStart {
   /** When work begins, minutes from the first day's start; absent = 0. */
   minute?: number;
-  /** What is on the first bed; it stays when it can be used on the same day. */
-  onPress?: Pick<SetUp, 'screen' | 'ink' | 'offset'>;
+  /** By bed what is on it, null where nothing is; it stays when it can be used on the same day. Absent = all are bare. */
+  onPress?: OnPress;
   /** For each sheet and pull the minute at which the sheet is dry enough under it, and the ink that is wet until then. */
   readyAt?: readonly (readonly { minute: number; ink: string | null }[])[];
   /** For each sheet the minute at which it leaves the racks. */

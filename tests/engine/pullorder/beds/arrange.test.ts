@@ -189,6 +189,9 @@ describe('changesOnBeds', () => {
   it('should mount a frame again that came back from the other bed, and not the one that is there', () => {
     const setUps = [setUp('a', 'x'), setUp('a', 'x'), setUp('a', 'x')];
     expect(changesOnBeds(setUps, [0, 1, 0]).mounts).toBe(3);
-    expect(changesOnBeds(setUps, [0, 0, 0], setUp('a', 'x'))).toEqual({ mounts: 0, inkChanges: 0, registerMoves: 0 });
+    expect(changesOnBeds(setUps, [0, 0, 0], [setUp('a', 'x')])).toEqual({ mounts: 0, inkChanges: 0, registerMoves: 0 });
+    const there = [null, setUp('a', 'x')];
+    expect(changesOnBeds(setUps, [1, 1, 1], there).mounts).toBe(0);
+    expect(changesOnBeds(setUps, [0, 0, 0], there).mounts, 'it is on the other bed').toBe(1);
   });
 });

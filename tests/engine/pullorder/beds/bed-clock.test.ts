@@ -27,7 +27,7 @@ function visitOf(random: Random): TimelineInput {
     touching.push(pairs);
     return { pulls, overlaps: pairs.filter(() => random.chance(2, 3)) };
   });
-  const onPress = { screen: `S${random.int(screens)}`, ink: `I${random.int(3)}`, offset: '' };
+  const onPress = [0, 1].map((bed) => (random.chance(1, 3) ? null : { screen: `S${bed}`, ink: `I${random.int(3)}`, offset: '' }));
   const start = {
     minute: random.int(80),
     ...(random.chance(1, 2) ? { onPress } : {}),

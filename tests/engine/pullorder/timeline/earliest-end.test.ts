@@ -73,7 +73,9 @@ function tinyVisit(random: Random): TimelineInput {
   });
   const start: TimelineStart = {
     minute: random.int(80),
-    ...(random.chance(1, 2) ? { onPress: { screen: `S${random.int(screens)}`, ink: `I${random.int(inks)}`, offset: '' } } : {}),
+    ...(random.chance(1, 2)
+      ? { onPress: [0, 1].map((bed) => (random.chance(1, 3) ? null : { screen: `S${bed}`, ink: `I${random.int(inks)}`, offset: '' })) }
+      : {}),
     ...(random.chance(1, 3) ? { mixed: ['I0'] } : {}),
   };
   return {
@@ -173,7 +175,7 @@ describe('earliestEnd', () => {
       if (bound > end - 1e-6) reached++;
     }
     // A bound of nothing would never be later either.
-    expect(reached).toBeGreaterThan(150);
+    expect(reached).toBeGreaterThan(140);
   });
 
   it('should never be later than an arrangement that exists of larger ones', () => {

@@ -88,7 +88,8 @@ export const say: typeof english = {
   n1SheetIs: '1 Bogen ist',
   sheetsAre: (wetSheets) => `${wetSheets} Bögen sind`,
   stillWet: (wetSheets) => `${wetSheets} noch nass`,
-  screenStaysOnPress: (stays) => `; Sieb ${stays} bleibt an der Presse`,
+  screensStayOnPress: (named, count) =>
+    `; ${plural(count, { one: `Sieb ${named} bleibt`, other: `Siebe ${named} bleiben` })} an der Presse`,
   fromDayOn: (day, wallClock, wet, stays) => `Ab Tag ${day}, ${wallClock}: ${wet}${stays}.`,
   proof: 'Probe',
   over: 'Zuschuss',

@@ -88,7 +88,8 @@ export const say = speak('phrases/plan', {
   n1SheetIs: '1 sheet is',
   sheetsAre: (wetSheets: number) => `${wetSheets} sheets are`,
   stillWet: (wetSheets: string) => `${wetSheets} still wet`,
-  screenStaysOnPress: (stays: string) => `; screen ${stays} stays on the press`,
+  screensStayOnPress: (named: string, count: number) =>
+    `; ${plural(count, { one: `screen ${named} stays`, other: `screens ${named} stay` })} on the press`,
   fromDayOn: (day: number, wallClock: string, wet: string, stays: string) => `From day ${day}, ${wallClock} on: ${wet}${stays}.`,
   proof: 'proof',
   over: 'over',
