@@ -1,4 +1,4 @@
-import type { BrowserContext, Page } from 'playwright-core';
+import type { BrowserContext, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { records, retitle, titleOf } from './databases.ts';
 import { enter, openPage, openStudio, type Studio } from './harness.ts';
@@ -17,6 +17,21 @@ afterAll(async () => {
 const savedTitle = async (page: Page): Promise<unknown> => (await records(page, 'pullstack', 'sections'))['title'];
 const strip = (page: Page) => page.getByRole('status', { name: 'Saving' });
 const ELSEWHERE = /This project is open in another tab, which saves/;
+
+/** How well the words of a button stand out. Source: WCAG 2.2, contrast ratio of relative luminances. */
+function contrast(button: Locator): Promise<number> {
+  return button.evaluate((element) => {
+    const { color, backgroundColor } = getComputedStyle(element);
+    const [words, ground] = [color, backgroundColor].map((colour) => {
+      const [r, g, b] = colour.match(/\d+/g)!.map((part) => {
+        const value = Number(part) / 255;
+        return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
+      });
+      return 0.2126 * r! + 0.7152 * g! + 0.0722 * b! + 0.05;
+    });
+    return Math.max(words! / ground!, ground! / words!);
+  });
+}
 
 async function twoTabs(): Promise<{ context: BrowserContext; first: Page; second: Page }> {
   const { page: first, context } = await openPage(studio);
@@ -46,6 +61,7 @@ describe('two tabs on one project', () => {
   it('should show in the second what the first saves, as it saves it, until something is changed there', async () => {
     const { context, first, second } = await twoTabs();
     await expect(strip(second).textContent()).resolves.toMatch(/what is changed there shows here/);
+    expect(await contrast(strip(second).getByRole('button', { name: 'Save as a file' }))).toBeGreaterThan(4.5);
     await retitle(first, 'Seen from afar');
     await expect.poll(() => titleOf(second)).toBe('Seen from afar');
     await retitle(second, 'Of its own');

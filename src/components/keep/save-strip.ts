@@ -50,6 +50,10 @@ export class SaveStrip extends LitElement {
         flex: 1 1 20em;
         overflow-wrap: anywhere;
       }
+      /* On their own ground again. */
+      button {
+        color: var(--ink);
+      }
       @media print {
         div {
           display: none;
