@@ -90,6 +90,8 @@ export interface OnwardRequest {
 export interface OnwardFind {
   result: OnwardResult;
   now: Picture;
+  /** The print that is aimed at; null for none. */
+  aim: Picture | null;
   pictures: Picture[][];
 }
 

@@ -236,6 +236,7 @@ export class WhatNext extends LitElement {
     return html`<footer>
       <figure><ps-picture .picture=${find.now} label=${say.now(sheet.name)}></ps-picture><figcaption>${say.now2}</figcaption></figure>
       <figure><ps-picture .picture=${then} label=${say.thenName(sheet.name)}></ps-picture><figcaption>${say.then3}</figcaption></figure>
+      ${find.aim === null ? nothing : html`<figure><ps-picture .picture=${find.aim} label=${say.chosenPrint}></ps-picture><figcaption>${say.chosen}</figcaption></figure>`}
       <div class="told">
         <p role="status">${chosen === null || studio === null ? say.choosePrint : html`<b>${chosen.more.map((pull) => nextPullWords(pull, studio)).join(say.then2)}</b><br /><span class="soft">${onwardWords(find.result.now, chosen)}.</span>`}</p>
         ${(sheet.options ?? []).map(({ name, label }) => html`<label class="tick"><input type="checkbox" .checked=${this.options.has(name)} @change=${() => (this.options = this.toggled(this.options, name))} />${label}</label>`)}

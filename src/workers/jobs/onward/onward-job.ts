@@ -24,10 +24,12 @@ export async function runOnward(
 ): Promise<OnwardFind | null> {
   const { pulls, asked } = request;
   const known = atHand.of(request.studio);
-  const paint = pictureMaker(request, known);
+  const paint = pictureMaker(pulls, request, known);
+  const paintAim = asked.by === 'nearer' && asked.towards !== undefined ? pictureMaker(asked.towards, request, known) : () => null;
   const find = (result: OnwardResult): OnwardFind => ({
     result,
     now: paint([]),
+    aim: paintAim([]),
     pictures: result.found.map((prints) => prints.map(({ more }) => paint(more))),
   });
   let shown = 0;
@@ -39,8 +41,12 @@ export async function runOnward(
   return result === null ? null : find(result);
 }
 
-/** Paints prints of one sheet, each once. */
-function pictureMaker({ pulls, heightPx, relative }: OnwardRequest, { studio, spans }: StudioKnown): (more: readonly Pull[]) => Picture {
+/** Paints prints that begin with the same pulls, each once. */
+function pictureMaker(
+  pulls: readonly Pull[],
+  { heightPx, relative }: OnwardRequest,
+  { studio, spans }: StudioKnown,
+): (more: readonly Pull[]) => Picture {
   let painter: OnwardPainter | null = null;
   const known = new Map<string, Picture>();
   return (more) => {

@@ -60,6 +60,8 @@ export const say: typeof english = {
   now2: 'Jetzt',
   thenName: (name) => `${name} dann`,
   then3: 'Dann',
+  chosen: 'Gewählt',
+  chosenPrint: 'Der gewählte Druck',
   choosePrint: 'Einen Druck wählen.',
   close: 'Schließen',
   looking: 'Suche läuft',

@@ -56,6 +56,8 @@ export const say = speak('ui/next', {
   now2: 'Now',
   thenName: (name: string) => `${name} then`,
   then3: 'Then',
+  chosen: 'Chosen',
+  chosenPrint: 'The chosen print',
   choosePrint: 'Choose a print.',
   close: 'Close',
   looking: 'Looking',
