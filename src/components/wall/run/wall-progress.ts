@@ -54,10 +54,18 @@ export function wallProgress(progress: WallProgress) {
   </div>`;
 }
 
+/** Heeds one of two quick clicks: the other would undo what it began. */
+function once(act: () => void): (event: MouseEvent) => void {
+  return ({ detail }) => {
+    if (detail < 2) act();
+  };
+}
+
 function button({ run, complete, stale, blocked, unfolded, ...progress }: WallProgress) {
-  if (run.state === 'running') return html`<button @click=${() => run.stop()}>${say.stop}</button>`;
-  if (complete) return html`<button @click=${() => progress.findMore()}>${unfolded === null ? say.findMore(MORE) : say.findMore2}</button>`;
-  return html`<button class=${stale || run.state === 'idle' ? 'main' : ''} ?disabled=${blocked} @click=${() => progress.find()}>
+  if (run.state === 'running') return html`<button @click=${once(() => run.stop())}>${say.stop}</button>`;
+  if (complete)
+    return html`<button @click=${once(() => progress.findMore())}>${unfolded === null ? say.findMore(MORE) : say.findMore2}</button>`;
+  return html`<button class=${stale || run.state === 'idle' ? 'main' : ''} ?disabled=${blocked} @click=${once(() => progress.find())}>
     ${run.derived === null ? say.findPrints : say.backToAll}
   </button>`;
 }
