@@ -1,3 +1,5 @@
+import { say } from '../words/en/client.ts';
+
 /** What a desk needs of a worker. */
 interface DeskWorker {
   terminate(): void;
@@ -118,7 +120,7 @@ export class Desk<Remote> {
     clearTimeout(this.resting);
     this.unwatch();
     seated.worker.terminate();
-    const error = new WorkerEnded(`${this.options.what} stopped (${reason}); it was started anew, so ask once more.`, elsewhere);
+    const error = new WorkerEnded(say.stoppedAndAnew(this.options.what, reason), elsewhere);
     const rejects = [...waiting];
     waiting.clear();
     for (const reject of rejects) reject(error);
@@ -147,16 +149,16 @@ export class Desk<Remote> {
     seated.worker.addEventListener(
       'error',
       onEnd((event: Event) =>
-        'message' in event && typeof event.message === 'string' && event.message !== '' ? event.message : 'it failed',
+        'message' in event && typeof event.message === 'string' && event.message !== '' ? event.message : say.itFailed,
       ),
     );
     seated.worker.addEventListener(
       'messageerror',
-      onEnd(() => 'its answer could not be read'),
+      onEnd(() => say.answerUnreadable),
     );
     // Where its lock cannot be asked for, silence tells.
     seated.gone?.then(
-      onEnd<void>(() => 'it ended by itself'),
+      onEnd<void>(() => say.endedByItself),
       () => undefined,
     );
     return seated;
@@ -177,7 +179,7 @@ export class Desk<Remote> {
   private look(): void {
     this.silentLooks++;
     if (this.silentLooks < LOOKS) this.ping();
-    else this.end(`no answer for ${Math.round(this.options.silenceMs / 1000)} s`);
+    else this.end(say.noAnswerFor(Math.round(this.options.silenceMs / 1000)));
   }
 
   private ping(): void {

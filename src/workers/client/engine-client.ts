@@ -49,6 +49,7 @@ import type {
   WallEnd,
   WallRequest,
 } from '../api/wall-api.ts';
+import { say } from '../words/en/client.ts';
 import { runAtDesk } from './desk-job.ts';
 import { Desk } from './desk.ts';
 import type { JobControl } from './job-control.ts';
@@ -88,7 +89,9 @@ export class EngineClient {
       },
       ping: ({ api }) => api.ping(),
       silenceMs: SILENCE_MS,
-      what: 'The part of the app that works this out',
+      get what() {
+        return say.partThatWorksOut;
+      },
       restMs,
     });
   }

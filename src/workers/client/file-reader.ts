@@ -1,5 +1,7 @@
 import type { Reading } from '../../engine/shapes/read/read-shapes.ts';
+import { fixed } from '../../engine/words/language.ts';
 import type { FileFound, FileKind, ReaderApi } from '../api/reader-api.ts';
+import { say } from '../words/en/client.ts';
 import { awakeTimeout } from './awake-timeout.ts';
 import type { Seated } from './desk.ts';
 import { type Api, seat } from './seat.ts';
@@ -15,35 +17,35 @@ interface Allowed {
   choose: string;
 }
 
-const SAVED = {
+const saved = (): Omit<Allowed, 'what'> => ({
   mostMb: 256,
   mostS: 30,
-  mend: 'choose a file that was saved here',
-  choose: 'choose a file that was saved here, not a folder',
-};
+  mend: say.chooseSaved,
+  choose: say.chooseSavedNoFolder,
+});
 
-const ALLOWED: Readonly<Record<FileKind, Allowed>> = {
+const allowed = (): Readonly<Record<FileKind, Allowed>> => ({
   shape: {
-    what: 'shape file',
+    what: say.shapeFile,
     mostMb: 20,
     mostS: 10,
-    mend: 'simplify the drawing or split it',
-    choose: 'choose an SVG file, not a folder',
+    mend: say.simplifyDrawing,
+    choose: say.chooseSvg,
   },
   measurements: {
-    what: 'measurement file',
+    what: say.measurementFile,
     mostMb: 40,
     mostS: 20,
-    mend: 'export fewer patches',
-    choose: 'choose a text file, not a folder',
+    mend: say.exportFewer,
+    choose: say.chooseText,
   },
-  recipe: { what: 'recipe', ...SAVED },
-  project: { what: 'project', ...SAVED },
-  log: { what: 'log', ...SAVED },
-  visit: { what: 'visit', ...SAVED },
-  photo: { what: 'photo', mostMb: 200, mostS: 20, mend: 'scale it down', choose: 'choose a JPEG or PNG photo' },
-  picture: { what: 'picture', mostMb: 200, mostS: 20, mend: 'scale it down', choose: 'choose a PNG, JPEG or WebP picture' },
-};
+  recipe: { what: say.recipe, ...saved() },
+  project: { what: say.project, ...saved() },
+  log: { what: say.log, ...saved() },
+  visit: { what: say.visit, ...saved() },
+  photo: { what: say.photo, mostMb: 200, mostS: 20, mend: say.scaleItDown, choose: say.choosePhoto },
+  picture: { what: say.picture, mostMb: 200, mostS: 20, mend: say.scaleItDown, choose: say.choosePicture },
+});
 
 /** Reading was refused or given up; the message is a sentence that names the file. */
 class ReadingEnded extends Error {
@@ -77,21 +79,20 @@ export async function readFile<Kind extends FileKind>(
   signal: AbortSignal,
   reading?: Reading,
 ): Promise<FileFound[Kind]> {
-  const { what, mostMb, mostS, mend, choose } = ALLOWED[kind];
+  const { what, mostMb, mostS, mend, choose } = allowed()[kind];
   const ended = (why: string): ReadingEnded => new ReadingEnded(`${file.name}: ${why}.`);
-  if (file.size > mostMb * 1e6)
-    throw ended(`the file has ${(file.size / 1e6).toFixed(1)} MB, over the ${mostMb} MB that a ${what} may have; ${mend}`);
-  const stopped = ended('reading it was stopped; choose it again to read it');
+  if (file.size > mostMb * 1e6) throw ended(say.fileTooLarge(fixed(file.size / 1e6, 1), mostMb, what, mend));
+  const stopped = ended(say.readingWasStopped);
   if (signal.aborted) throw stopped;
   const reader = takeReader();
   const watch = new AbortController();
   let unwatch = (): void => undefined;
   const given = new Promise<never>((_, reject) => {
-    const broke = (): void => reject(ended(`reading it broke down; ${mend}`));
+    const broke = (): void => reject(ended(say.readingBrokeDown(mend)));
     signal.addEventListener('abort', () => reject(stopped), { signal: watch.signal });
     reader.worker.addEventListener('error', broke);
     void reader.gone?.then(broke);
-    unwatch = awakeTimeout(() => reject(ended(`reading it took more than ${mostS} s; ${mend}`)), mostS * 1000);
+    unwatch = awakeTimeout(() => reject(ended(say.readingTookLong(mostS, mend))), mostS * 1000);
   });
   try {
     const read = reader.remote[kind] as unknown as (file: File, reading?: Reading) => Promise<FileFound[Kind]>;
@@ -102,7 +103,7 @@ export async function readFile<Kind extends FileKind>(
   } catch (error) {
     reader.worker.terminate();
     if (error instanceof ReadingEnded) throw error;
-    throw ended(`the file could not be read (${error instanceof Error ? error.message.slice(0, 200) : 'no reason was given'}); ${choose}`);
+    throw ended(say.couldNotBeRead(error instanceof Error ? error.message.slice(0, 200) : say.noReason, choose));
   } finally {
     unwatch();
     watch.abort();

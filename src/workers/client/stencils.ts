@@ -5,6 +5,7 @@ import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Traced } from '../../engine/shapes/trace/trace.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 import type { ChangeRequest, SectionsRequest, StencilApi, ThinRequest, TraceRequest } from '../api/stencil-api.ts';
+import { say } from '../words/en/client.ts';
 import { runAtDesk } from './desk-job.ts';
 import { Desk } from './desk.ts';
 import type { JobControl } from './job-control.ts';
@@ -17,7 +18,9 @@ const desk = new Desk<Api<StencilApi>>({
   start: () => seat<StencilApi>(new Worker(new URL('../entry/stencil.worker.ts', import.meta.url), { type: 'module' })),
   ping: (api) => api.ping(),
   silenceMs: SILENCE_MS,
-  what: 'The part of the app that looks stencils over',
+  get what() {
+    return say.partThatLooksStencils;
+  },
 });
 
 /**

@@ -1,5 +1,6 @@
 import type { VisitHead } from '../../engine/log/types.ts';
 import type { KeptHead, StorageApi, StoredProject } from '../api/storage-api.ts';
+import { say } from '../words/en/client.ts';
 import { awakeTimeout } from './awake-timeout.ts';
 import { Desk, WorkerEnded } from './desk.ts';
 import { type Api, seat } from './seat.ts';
@@ -18,7 +19,9 @@ export class StorageClient {
     start: () => seat<StorageApi>(new Worker(new URL('../entry/storage.worker.ts', import.meta.url), { type: 'module' })),
     ping: (remote) => remote.ping(),
     silenceMs: SILENCE_MS,
-    what: 'The part of the app that saves',
+    get what() {
+      return say.partThatSaves;
+    },
   });
 
   private readonly restarted: () => void;
@@ -92,7 +95,7 @@ export class StorageClient {
   }
 
   private async timed<Found>(work: (remote: Api<StorageApi>) => Promise<Found>): Promise<Found> {
-    const stopWaiting = awakeTimeout(() => this.desk.end(`not done after ${LONGEST_MS / 1000} s`), LONGEST_MS);
+    const stopWaiting = awakeTimeout(() => this.desk.end(say.notDoneAfter(LONGEST_MS / 1000)), LONGEST_MS);
     try {
       return await this.desk.call(work);
     } finally {

@@ -13,6 +13,7 @@ import type {
   TakersRequest,
   WallToolsApi,
 } from '../api/wall-tools-api.ts';
+import { say } from '../words/en/client.ts';
 import { runAtDesk } from './desk-job.ts';
 import { Desk } from './desk.ts';
 import { SILENCE_MS } from './engine-client.ts';
@@ -27,7 +28,9 @@ export class WallToolsClient {
     start: () => seat<WallToolsApi>(new Worker(new URL('../entry/wall-tools.worker.ts', import.meta.url), { type: 'module' })),
     ping: (api) => api.ping(),
     silenceMs: SILENCE_MS,
-    what: 'The part of the app that works with the prints on the wall',
+    get what() {
+      return say.partThatWorksWithPrints;
+    },
   });
 
   /** As Desk has it. */

@@ -20,6 +20,7 @@ import { Jobs } from '../jobs/jobs.ts';
 import { StudioPictures } from '../jobs/pictures.ts';
 import { pinTiles } from '../jobs/pin-tiles.ts';
 import { runWall } from '../jobs/wall-job.ts';
+import { say } from '../words/en/jobs.ts';
 
 /** The overlaps of so many pulls are found by exact clipping also where a picture waits for them. */
 const EXACT_TO = 24;
@@ -33,7 +34,7 @@ const stackJobs = async () => (await import('../jobs/stack-jobs.ts')).stackJobs(
 
 function of(key: StudioKey): StudioPictures {
   const found = studios.get(key);
-  if (found === undefined) throw new EngineError('worker.drawer', 'The drawer is no longer at hand; try again.');
+  if (found === undefined) throw new EngineError('worker.drawer', say.drawerIsGone);
   return found;
 }
 

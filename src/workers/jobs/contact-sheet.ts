@@ -4,6 +4,7 @@ import { num } from '../../engine/base/at.ts';
 import { EngineError } from '../../engine/base/error.ts';
 import type { Picture } from '../api/picture-api.ts';
 import type { ContactSheetRequest, SheetOptions, SheetPrint } from '../api/wall-tools-api.ts';
+import { say } from '../words/en/jobs.ts';
 import { offscreenCanvas } from './offscreen-canvas.ts';
 import { PdfSigns } from './pdf-signs.ts';
 import { StudioPictures } from './pictures.ts';
@@ -47,12 +48,9 @@ export function layOutSheet(count: number, options: Pick<SheetOptions, 'paper' |
 }
 
 function check(prints: readonly SheetPrint[]): void {
-  if (prints.length === 0) throw new EngineError('sheet.empty', 'There is no print to put on the sheet; show or select some first.');
+  if (prints.length === 0) throw new EngineError('sheet.empty', say.noPrintForSheet);
   if (prints.length > MOST_PRINTS) {
-    throw new EngineError(
-      'sheet.too-many',
-      `A contact sheet holds ${MOST_PRINTS} prints at most, not ${prints.length}; filter or mark fewer.`,
-    );
+    throw new EngineError('sheet.too-many', say.sheetHoldsAtMost(MOST_PRINTS, prints.length));
   }
 }
 
@@ -149,15 +147,11 @@ export async function sheetPng(
   const widthPx = Math.round(layout.page.widthMm * pxPerMm);
   const heightPx = Math.round((layout.topMm(layout.rows) + MARGIN_MM - GAP_MM) * pxPerMm);
   if (heightPx > MOST_CANVAS_PX) {
-    throw new EngineError(
-      'sheet.too-long',
-      'One picture of so many prints would be longer than browsers can make; take more columns, fewer prints, or a PDF.',
-    );
+    throw new EngineError('sheet.too-long', say.pictureTooLong);
   }
   const canvas = offscreenCanvas(widthPx, heightPx);
   const context = canvas?.getContext('2d') ?? null;
-  if (canvas === null || context === null)
-    throw new EngineError('sheet.no-canvas', 'This browser gives no canvas to draw the sheet on; take a PDF.');
+  if (canvas === null || context === null) throw new EngineError('sheet.no-canvas', say.noCanvasForSheet);
   context.fillStyle = '#fff';
   context.fillRect(0, 0, widthPx, heightPx);
   context.fillStyle = '#1c1a17';

@@ -6,6 +6,7 @@ import { PairMemory } from '../../engine/visit/problem/pair-memory.ts';
 import { planVisit, type PressPlan } from '../../engine/visit/visit.ts';
 import { whatToDrop } from '../../engine/visit/what-to-drop.ts';
 import type { PlanApi, PlanRequest } from '../api/plan-api.ts';
+import { say } from '../words/en/jobs.ts';
 import type { Jobs } from './jobs.ts';
 
 /** Lasts as long as the worker. */
@@ -40,7 +41,7 @@ export function planJobs(jobs: Jobs): PlanApi {
         onProgress({ plan: told === known ? null : plan, worked: plan.worked ?? 0, measured: 1 });
         known = told;
       });
-      if (last === null) throw new EngineError('plan.stopped', 'The planning was stopped before it found an order; start it again.');
+      if (last === null) throw new EngineError('plan.stopped', say.planningWasStopped);
       return last;
     },
   };

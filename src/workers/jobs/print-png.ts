@@ -3,6 +3,7 @@ import { SpanCache } from '../../engine/stack/screen-spans.ts';
 import { paintView, ViewCache } from '../../engine/stack/view.ts';
 import { carriedText } from '../../engine/visitfile/carried/carried-recipe.ts';
 import type { PrintRequest } from '../api/wall-tools-api.ts';
+import { say } from '../words/en/jobs.ts';
 import { writePng } from './png-stream.ts';
 
 /** A file above this takes minutes and more memory than other programs open: 250 million pixels. */
@@ -20,14 +21,14 @@ export function printSize(
   dpi: number,
 ): { widthPx: number; heightPx: number } {
   const right = widthMm >= 5 && widthMm <= 20_000 && dpi >= 10 && dpi <= 2400;
-  if (!right) throw new EngineError('print.bad-size', 'A picture is 5 to 20 000 mm wide at 10 to 2400 dpi; change the width or the dpi.');
+  if (!right) throw new EngineError('print.bad-size', say.pictureSizes);
   const widthPx = Math.max(1, Math.round((widthMm / MM_PER_INCH) * dpi));
   const heightPx = Math.max(1, Math.round((widthPx * paper.heightMm) / paper.widthMm));
   if (widthPx * heightPx > MOST_PIXELS) {
     const most = Math.floor(dpi * Math.sqrt(MOST_PIXELS / (widthPx * heightPx)));
     throw new EngineError(
       'print.bad-size',
-      `At ${widthMm} mm and ${dpi} dpi the picture has ${Math.round((widthPx * heightPx) / 1e6)} million pixels, and ${MOST_PIXELS / 1e6} million is the most; up to ${most} dpi will do at this width.`,
+      say.tooManyPixels({ widthMm, dpi, million: Math.round((widthPx * heightPx) / 1e6), mostMillion: MOST_PIXELS / 1e6, mostDpi: most }),
     );
   }
   return { widthPx, heightPx };

@@ -1,5 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { speakIn } from '../../../src/engine/words/language.ts';
 import { Desk } from '../../../src/workers/client/desk.ts';
+import { engineGerman } from '../../../src/workers/words/engine-german.ts';
 
 const SILENCE_MS = 5000;
 
@@ -61,6 +63,21 @@ describe('a desk', () => {
     const third = desk.call((worker) => worker.ask());
     workers[1]!.answers[0]!('here');
     expect(await third).toBe('here');
+  });
+
+  it('should say so in the language that is spoken', async () => {
+    speakIn('de', engineGerman);
+    try {
+      const { desk, workers } = seat();
+      const failed = expect(desk.call((worker) => worker.ask())).rejects.toThrow(
+        /blieb stehen \(keine Antwort seit 5 s\); er wurde neu gestartet/,
+      );
+      workers[0]!.alive = false;
+      await vi.advanceTimersByTimeAsync(SILENCE_MS + 10);
+      await failed;
+    } finally {
+      speakIn('en', new Map());
+    }
   });
 
   it.each([{}, { message: '' }, { message: 7 }])('should say that its worker failed where it says nothing itself: %j', async (sign) => {
