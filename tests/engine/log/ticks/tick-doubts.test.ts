@@ -89,9 +89,10 @@ describe('minutesLate', () => {
   const plan = {
     cards: [cardOf(0), cardOf(1)],
     times: [
-      { day: 1, startMinute: 0, endMinute: 60 },
-      { day: 1, startMinute: 60, endMinute: 120 },
+      { day: 1, bed: 0, startMinute: 0, endMinute: 60 },
+      { day: 1, bed: 0, startMinute: 60, endMinute: 120 },
     ],
+    parts: [0, 1].map((setUp) => ({ kind: 'print', setUp, day: 1, bed: 0, fromMinute: 60 * setUp, toMinute: 60 * setUp + 60 })),
     clock: { startMinute: 570, workMinutes: 420, lunch: { fromMinute: 210, minutes: 30 } },
   } as unknown as PressPlan;
   const at = (minuteOfDay: number, day = 1) => ({ atMs: 0, day, minuteOfDay });
@@ -106,5 +107,24 @@ describe('minutesLate', () => {
     expect(minutesLate(plan, new Set(['1:1']), at(1300))).toBe(420);
     expect(minutesLate(plan, new Set(['1:1']), at(60, 2))).toBe(420);
     expect(minutesLate(plan, new Set(['1:1', '1:2', '2:1', '2:2']), at(640))).toBeNull();
+  });
+
+  it('should count for the bed that is asked for, and call nobody late who mounts as planned', () => {
+    const times = [
+      { day: 1, bed: 1, startMinute: 0, endMinute: 60 },
+      { day: 1, bed: 0, startMinute: 60, endMinute: 120 },
+    ] as PressPlan['times'];
+    const parts = [
+      { kind: 'print', setUp: 0, day: 1, bed: 1, fromMinute: 0, toMinute: 60 },
+      { kind: 'mount', setUp: 1, day: 1, bed: 0, fromMinute: 60, toMinute: 90 },
+      { kind: 'print', setUp: 1, day: 1, bed: 0, fromMinute: 90, toMinute: 120 },
+    ] as PressPlan['parts'];
+    const beds = { ...plan, times, parts };
+    const ticks = new Set(['1:1']);
+    expect(minutesLate(beds, ticks, at(640), 1)).toBe(40);
+    expect(minutesLate(beds, ticks, at(640), 0), 'mounting').toBe(0);
+    expect(minutesLate(beds, ticks, at(670), 0)).toBe(10);
+    expect(minutesLate(beds, ticks, at(615), 0)).toBe(-15);
+    expect(minutesLate(beds, new Set(['1:1', '2:1']), at(680), 0)).toBe(5);
   });
 });

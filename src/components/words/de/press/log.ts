@@ -40,7 +40,7 @@ export const say: typeof english = {
   beds: 'Drucktische',
   bedSetUp: (bed, number) => `Tisch ${bed}: Einrichtung ${number}`,
   bedIsDone: (bed) => `Tisch ${bed}: nichts mehr zu tun`,
-  withA: (wait) => `, davor ${wait}`,
+  withA: (wait) => `; ${wait}`,
   strokes: (strokes, tags) => `${counted(strokes, { one: 'Rakelzug', other: 'Rakelzüge' })}${tags}`,
   meshCmThreadM: (threadsPerCm, threadUm) => `Gewebe ${threadsPerCm}/cm, Faden ${threadUm} µm`,
   snapOffSqueegeeInk: 'Absprung, Rakel, verbrauchte Farbe…',

@@ -39,7 +39,7 @@ export const say = speak('press/log', {
   beds: 'Beds',
   bedSetUp: (bed: number, number: number) => `Bed ${bed}: set-up ${number}`,
   bedIsDone: (bed: number) => `Bed ${bed}: nothing left`,
-  withA: (wait: string) => ` with a ${wait}`,
+  withA: (wait: string) => `; ${wait}`,
   strokes: (strokes: number, tags: string) => `${counted(strokes, { one: 'stroke', other: 'strokes' })}${tags}`,
   meshCmThreadM: (threadsPerCm: number, threadUm: number) => `Mesh ${threadsPerCm}/cm, thread ${threadUm} µm`,
   snapOffSqueegeeInk: 'Snap-off, squeegee, ink used…',
