@@ -77,20 +77,22 @@ export class NearLanes {
    * @param pairs two of the colours a pair, by their number
    * @param count of pairs
    * @param deltaE ΔE00, 0 or more
+   * @param at where the pairs begin
    * @returns 1 for each pair that is at most so far apart, 0 for the others, in a buffer of this object's that may be longer
    */
-  within(pairs: Uint32Array, count: number, deltaE: number): Uint8Array {
+  within(pairs: Uint32Array, count: number, deltaE: number, at = 0): Uint8Array {
     if (this.out.length < count) this.out = new Uint8Array(count * 2);
-    for (let from = 0; from < count; from += PAIRS) this.some(pairs, [from, Math.min(PAIRS, count - from)], deltaE);
+    for (let from = 0; from < count; from += PAIRS) this.some(pairs, [at, from, Math.min(PAIRS, count - from)], deltaE);
     return this.out;
   }
 
-  private some(pairs: Uint32Array, [from, count]: readonly [number, number], deltaE: number): void {
+  private some(pairs: Uint32Array, [begin, from, count]: readonly [number, number, number], deltaE: number): void {
     const { out, chunk, squares } = this;
     const [least, most] = sureSquares(deltaE);
+    const at = begin + from * 2;
     if (this.run === null) squares.fill(Number.NaN, 0, count);
     else {
-      chunk.set(pairs.subarray(from * 2, (from + count) * 2));
+      chunk.set(pairs.subarray(at, at + count * 2));
       // The last step takes more pairs where their number is not a multiple of a step's.
       chunk.fill(0, count * 2);
       this.run(Math.ceil(count / STEP));
@@ -99,7 +101,7 @@ export class NearLanes {
       const square = f32(squares, i);
       if (square < least) out[from + i] = 1;
       else if (square > most) out[from + i] = 0;
-      else out[from + i] = this.differenceOf(u32(pairs, (from + i) * 2), u32(pairs, (from + i) * 2 + 1)) <= deltaE ? 1 : 0;
+      else out[from + i] = this.differenceOf(u32(pairs, at + i * 2), u32(pairs, at + i * 2 + 1)) <= deltaE ? 1 : 0;
     }
   }
 

@@ -1,15 +1,15 @@
 import { f64 } from '../base/at.ts';
-import { POW25_7, deltaE2000At } from './delta-e.ts';
+import { deltaE2000At } from './delta-e.ts';
 
 /** What rounding may add to a difference or take from it, ΔE00; it stays far below. */
-const SLACK = 1e-9;
-const SIN_60 = Math.sin(Math.PI / 3);
+export const SLACK = 1e-9;
+export const SIN_60 = Math.sin(Math.PI / 3);
 /** Where neither colour is bluish the mean hue lies 95° from the rotation's middle or more: |R_T| < 2·10⁻⁶. */
-const LEAST_TURN = 1e-6;
+export const LEAST_TURN = 1e-6;
 /** The most that a′ is of a. */
-const MOST_G = 1.5;
+export const MOST_G = 1.5;
 /** The most that (1 + G) times a mean chroma is more than that, which it is near 16.5. */
-const MOST_GAIN = 6.4;
+export const MOST_GAIN = 6.4;
 /** Whole chromas for which the most is known that a′ is of a. */
 const CHROMAS = 128;
 /** By mean chroma, rounded down: 1 + G, which falls with it. */
@@ -78,31 +78,5 @@ export class WithinDeltaE {
     // From ΔL ÷ (1 + 0.015·(|L − 50| + ΔL ÷ 2)) ≤ ΔE; of differences beyond 130 nothing is said.
     const slope = 1 - 0.0075 * this.deltaE;
     return slope > 0 ? ((this.deltaE + SLACK) * (1 + 0.015 * Math.abs(l - 50))) / slope : Infinity;
-  }
-
-  /**
-   * How far apart in a and b two colours are at most, as the crow flies, when they are within the difference and one has this a and b.
-   * With a difference in L as well they lie nearer: within a distance, S_L and S_C are at most what they are at reachL and
-   * reachAb, which are ΔE times these, so that (ΔL ÷ reachL)² + (distance ÷ reachAb)² ≤ 1.
-   * @param bluish whether one of them has a b below 0
-   */
-  reachAb(a: number, b: number, bluish: boolean): number {
-    const chroma = Math.sqrt(a * a + b * b);
-    const first = this.reachTurned(chroma, bluish ? SIN_60 : LEAST_TURN);
-    if (!bluish || first === Infinity) return first;
-    // No pair's mean chroma is more than at that distance, nor what greys leave of R_T.
-    const most = chroma + first / 2 + MOST_GAIN;
-    const c7 = most * most * most * (most * most * most) * most;
-    return this.reachTurned(chroma, SIN_60 * Math.sqrt(c7 / (c7 + POW25_7)) + SLACK);
-  }
-
-  /** From (1 − |R_T| ÷ 2)·D² ≤ ΔE²·S_C², S_C of a mean chroma of at most C + D ÷ 2 before a is stretched. */
-  private reachTurned(chroma: number, turn: number): number {
-    const deltaE = this.deltaE + SLACK;
-    const root = Math.sqrt(1 - turn);
-    const slope = root - 0.0225 * MOST_G * deltaE;
-    const times = slope > 0 ? (deltaE * (1 + 0.045 * MOST_G * chroma)) / slope : Infinity;
-    const gentler = root - 0.0225 * deltaE;
-    return gentler > 0 ? Math.min(times, (deltaE * (1 + 0.045 * (chroma + MOST_GAIN))) / gentler) : times;
   }
 }

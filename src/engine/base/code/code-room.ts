@@ -1,5 +1,5 @@
 import { defined } from '../at.ts';
-import { LaneRoom } from '../lanes/lane-room.ts';
+import { type LaneFunction, LaneRoom } from '../lanes/lane-room.ts';
 import { PlainCode } from './plain-code.ts';
 import { IntVariable, Ints, Reals } from './values.ts';
 
@@ -18,6 +18,7 @@ export class CodeRoom<Name extends string> {
   /** The whole memory, as each kind of number; cut anew by `fit`. */
   ints = new Int32Array(0);
   words = new Uint32Array(0);
+  bytes = new Uint8Array(0);
   reals = new Float64Array(0);
   private readonly room: LaneRoom;
   private readonly places: ReadonlyMap<Name, number>;
@@ -46,6 +47,11 @@ export class CodeRoom<Name extends string> {
   /** Whether the machine can run it. */
   get works(): boolean {
     return this.run !== null;
+  }
+
+  /** Another function in the same memory; null where the machine cannot run it. */
+  load(module: Uint8Array<ArrayBuffer>): LaneFunction | null {
+    return this.room.load(module);
   }
 
   begin(): void {
@@ -87,6 +93,7 @@ export class CodeRoom<Name extends string> {
     const { buffer } = this.room;
     this.ints = new Int32Array(buffer);
     this.words = new Uint32Array(buffer);
+    this.bytes = new Uint8Array(buffer);
     this.reals = new Float64Array(buffer);
   }
 }

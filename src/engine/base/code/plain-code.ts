@@ -1,4 +1,4 @@
-import { Int, IntVariable, Ints, Real, RealVariable, Reals } from './values.ts';
+import { Int, IntVariable, Ints, Real, RealVariable, Reals, Singles } from './values.ts';
 import { list, section, signed, unsigned } from './wasm-bytes.ts';
 
 /** One answer, or some of which all must be yes. */
@@ -52,9 +52,10 @@ export class PlainCode {
   }
 
   put(to: Ints, index: Int | number, value: Int | number): void;
-  put(to: Reals, index: Int | number, value: Real | number): void;
-  put(to: Ints | Reals, index: Int | number, value: Int | Real | number): void {
-    if (to instanceof Ints) this.code.push(...to.place(index), ...Int.of(value as Int | number).code, 0x36, 2, 0);
+  put(to: Reals | Singles, index: Int | number, value: Real | number): void;
+  put(to: Ints | Reals | Singles, index: Int | number, value: Int | Real | number): void {
+    if (to instanceof Singles) this.code.push(...to.place(index), ...Real.of(value as Real | number).code, 0xb6, 0x38, 2, 0);
+    else if (to instanceof Ints) this.code.push(...to.place(index), ...Int.of(value as Int | number).code, 0x36, 2, 0);
     else this.code.push(...to.place(index), ...Real.of(value as Real | number).code, 0x39, 3, 0);
   }
 

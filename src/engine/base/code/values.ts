@@ -117,6 +117,11 @@ export class Real {
     return new Real([...this.code, ...spread, ...Real.of(other).code, ...spread, 0xfd, ...unsigned(244), 0xfd, 0x21, 0]);
   }
 
+  /** The whole number towards zero; the least or the greatest there is where it lies beyond. */
+  whole(): Int {
+    return new Int([...this.code, 0xfc, 2]);
+  }
+
   is(other: Real | number): Int {
     return this.asks(other, 0x61);
   }
@@ -195,5 +200,31 @@ export class Reals {
 
   place(index: Int | number): readonly number[] {
     return this.address.plus(Int.of(index).left(3)).code;
+  }
+}
+
+/** A list of numbers of single precision in memory. */
+export class Singles {
+  readonly address: Int;
+
+  constructor(address: Int) {
+    this.address = address;
+  }
+
+  place(index: Int | number): readonly number[] {
+    return this.address.plus(Int.of(index).left(2)).code;
+  }
+}
+
+/** A list of bytes in memory. */
+export class Bytes {
+  readonly address: Int;
+
+  constructor(address: Int) {
+    this.address = address;
+  }
+
+  at(index: Int): Int {
+    return new Int([...this.address.plus(index).code, 0x2d, 0, 0]);
   }
 }

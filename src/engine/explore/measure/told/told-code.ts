@@ -1,0 +1,243 @@
+import type { PlainCode } from '../../../base/code/plain-code.ts';
+import { Bytes, Int, Ints, type IntVariable, Real, type RealVariable, Singles } from '../../../base/code/values.ts';
+import { ReachCode } from './reach-code.ts';
+import * as names from './told-names.ts';
+
+type ThreeReals = [RealVariable, RealVariable, RealVariable];
+
+/** Puts the function down that tells the colours of cells apart, see `ToldRoom`. */
+export function writeToldCode(code: PlainCode, lists: names.ToldLists): void {
+  new ToldCode(code, lists).write();
+}
+
+class ToldCode {
+  private readonly code: PlainCode;
+  private readonly lists: names.ToldLists;
+  private readonly reach: ReachCode;
+  private readonly from: IntVariable;
+  private readonly to: IntVariable;
+  private readonly pairs: IntVariable;
+  private readonly count: IntVariable;
+  private readonly blocks: IntVariable;
+  private readonly unknown: IntVariable;
+  private readonly lab: ThreeReals;
+
+  constructor(code: PlainCode, lists: names.ToldLists) {
+    this.code = code;
+    this.lists = lists;
+    const [asked, state] = [lists.ints('asked'), lists.ints('state')];
+    this.from = code.int(asked.at(names.FROM));
+    this.to = code.int(asked.at(names.TO));
+    this.pairs = code.int();
+    this.count = code.int(state.at(names.COUNT));
+    this.blocks = code.int(state.at(names.BLOCKS));
+    this.unknown = code.int(state.at(names.UNKNOWN));
+    this.lab = [code.real(), code.real(), code.real()];
+    this.reach = new ReachCode(code, lists.reals('deltaE').at(0));
+  }
+
+  write(): void {
+    const { code, lists } = this;
+    const state = lists.ints('state');
+    code.when(
+      lists.ints('asked').at(names.JOINS),
+      () => {
+        this.join();
+        this.pairUnknown();
+      },
+      () => {
+        this.tellUnknown();
+        this.ask();
+      },
+    );
+    code.put(state, names.PAIRS, this.pairs);
+    code.put(state, names.COUNT, this.count);
+    code.put(state, names.BLOCKS, this.blocks);
+    code.put(state, names.UNKNOWN, this.unknown);
+  }
+
+  /** Puts down what is asked of `findCode`. */
+  private ask(): void {
+    const { code, lists, from, to } = this;
+    const [place, at, cell] = [code.int(from), code.int(0), code.int()];
+    const asks = lists.int('asks');
+    code.during(place.below(to), () => {
+      code.set(cell, lists.ints('list').at(place));
+      this.read(cell);
+      this.lab.forEach((value, i) => code.put(new Singles(asks), at.plus(i), value));
+      const [l, a, b] = this.lab;
+      code.put(new Ints(asks), at.plus(3), lists.ints('first').at(this.bin(l, a, b)));
+      code.put(new Ints(asks), at.plus(4), cell);
+      code.add(at, names.ASK);
+      code.add(place, 1);
+    });
+  }
+
+  /** Lets cells join the first colour that they are near, and lists those that are near none. */
+  private join(): void {
+    const { code, lists, from, to, unknown } = this;
+    const [place, pair, end] = [code.int(from), code.int(0), code.int()];
+    const near = new Bytes(lists.int('near'));
+    code.set(unknown, 0);
+    code.during(place.below(to), () => {
+      code.set(end, lists.ints('ends').at(place.minus(from)));
+      code.during([pair.below(end), near.at(pair).not()], () => code.add(pair, 1));
+      code.when(
+        pair.below(end),
+        () => code.put(lists.ints('colourOf'), place, lists.ints('numberOf').at(lists.ints('pairs').at(pair.left(1)))),
+        () => {
+          code.put(lists.ints('unknown'), unknown, place);
+          code.add(unknown, 1);
+        },
+      );
+      code.set(pair, end);
+      code.add(place, 1);
+    });
+  }
+
+  /** Pairs those that are near none with each other, the earlier first, where L allows it. */
+  private pairUnknown(): void {
+    const { code, lists, unknown, pairs } = this;
+    const [i, j, cell, other] = [code.int(), code.int(0), code.int(), code.int()];
+    const [reachL, l] = [code.real(), this.lab[0]];
+    const cellAt = (of: IntVariable): Int => lists.ints('list').at(lists.ints('unknown').at(of));
+    code.during(j.below(unknown), () => {
+      code.set(cell, cellAt(j));
+      code.set(l, lists.reals('lab').at(cell.times(3)));
+      code.set(reachL, this.reach.inL(l));
+      code.set(i, 0);
+      code.during(i.below(j), () => {
+        code.set(other, cellAt(i));
+        code.put(lists.ints('pairs'), pairs.left(1), other);
+        code.put(lists.ints('pairs'), pairs.left(1).plus(1), cell);
+        code.add(pairs, lists.reals('lab').at(other.times(3)).minus(l).size().atMost(reachL));
+        code.add(i, 1);
+      });
+      code.put(lists.ints('ends'), j, pairs);
+      code.add(j, 1);
+    });
+  }
+
+  /** What is near no colour of before is a new one, or near one of those since. */
+  private tellUnknown(): void {
+    const { code, lists, unknown, count } = this;
+    const [j, place, pair, end, number, other, known] = Array.from({ length: 7 }, () => code.int()) as [
+      ...[IntVariable, IntVariable, IntVariable, IntVariable],
+      ...[IntVariable, IntVariable, IntVariable],
+    ];
+    const near = new Bytes(lists.int('near'));
+    const earlier = lists.ints('pairs').at(pair.left(1));
+    code.set(known, count);
+    code.set(pair, 0);
+    code.set(j, 0);
+    code.during(j.below(unknown), () => {
+      code.set(place, lists.ints('unknown').at(j));
+      code.set(end, lists.ints('ends').at(j));
+      code.set(number, -1);
+      code.during(pair.below(end), () => {
+        code.when([number.below(0), near.at(pair)], () => {
+          code.set(other, lists.ints('numberOf').at(earlier));
+          // Of what came before in this list, only what is a colour has a number.
+          const isColour = [other.below(known).not(), other.below(count), lists.ints('cellOf').at(other).is(earlier)];
+          code.when(isColour, () => code.set(number, other));
+        });
+        code.add(pair, 1);
+      });
+      code.when(number.below(0), () => {
+        code.set(number, count);
+        this.make(lists.ints('list').at(place));
+      });
+      code.put(lists.ints('colourOf'), place, number);
+      code.add(j, 1);
+    });
+    code.set(unknown, 0);
+  }
+
+  /** A new colour, entered in each bin where something may be near it. */
+  private make(from: Int): void {
+    const { code, lists, count, lab, reach } = this;
+    const cell = code.int(from);
+    code.put(lists.ints('cellOf'), count, cell);
+    code.put(lists.ints('numberOf'), cell, count);
+    this.read(cell);
+    const [l, a, b] = lab;
+    const [reachL, reachAb] = [code.real(reach.inL(l)), code.real()];
+    const { near, far } = reach.inAb(a, b);
+    const shares = [reachL, near, far].map((value) => code.real(Real.of(1).over(value.times(value))));
+    // Where nothing below b = 0 is within reach, what is within lies nearer.
+    code.when(
+      b.below(far),
+      () => code.set(reachAb, far),
+      () => code.set(reachAb, near),
+    );
+    const { place } = this;
+    const [inL, inA, inB] = [code.int(), code.int(), code.int()];
+    const each = (i: IntVariable, [first, last]: readonly [Int, Int], body: () => void): void => {
+      const end = code.int(last);
+      code.set(i, first);
+      code.during(i.above(end).not(), () => {
+        body();
+        code.add(i, 1);
+      });
+    };
+    const span = (value: Real, by: Real, axis: 'l' | 'ab'): [Int, Int] => [place(value.minus(by), axis), place(value.plus(by), axis)];
+    each(inL, span(l, reachL, 'l'), () =>
+      each(inA, span(a, reachAb, 'ab'), () =>
+        each(inB, span(b, reachAb, 'ab'), () =>
+          this.enter(inL.times(names.AB_BINS).plus(inA).times(names.AB_BINS).plus(inB), [cell, [...lab, ...shares]]),
+        ),
+      ),
+    );
+    code.add(count, 1);
+  }
+
+  private enter(into: Int, [cell, numbers]: readonly [cell: Int, numbers: readonly Real[]]): void {
+    const { code, lists, blocks } = this;
+    const [first, last, filled] = [lists.ints('first'), lists.ints('last'), lists.ints('filled')];
+    const [words, singles] = [new Ints(Int.of(0)), new Singles(Int.of(0))];
+    const bin = code.int(into);
+    const place = code.int(filled.at(bin).and(3));
+    const block = code.int(last.at(bin));
+    code.when(place.not(), () => {
+      code.when(blocks.is(lists.int('blocksRoom')), () => code.giveBack(names.MORE));
+      const fresh = code.int(lists.int('blocks').plus(blocks.times(names.BLOCK * 4)));
+      code.when(
+        filled.at(bin),
+        () => code.put(words, block.right(2).plus(names.NEXT), fresh),
+        () => code.put(first, bin, fresh),
+      );
+      code.put(last, bin, fresh);
+      code.set(block, fresh);
+      code.add(blocks, 1);
+      for (let i = 0; i < 4; i++) {
+        code.put(singles, block.right(2).plus(i), names.FAR);
+        code.put(singles, block.right(2).plus(12 + i), 1);
+      }
+    });
+    code.put(filled, bin, filled.at(bin).plus(1));
+    const at = code.int(block.right(2).plus(place));
+    numbers.forEach((value, i) => code.put(singles, at.plus(4 * i), value));
+    code.put(words, at.plus(names.NAME), cell);
+  }
+
+  private read(cell: IntVariable): void {
+    const { code, lab } = this;
+    const at = code.int(cell.times(3));
+    lab.forEach((value, i) => code.set(value, this.lists.reals('lab').at(at, i)));
+  }
+
+  private bin(l: Real, a: Real, b: Real): Int {
+    return this.place(l, 'l').times(names.AB_BINS).plus(this.place(a, 'ab')).times(names.AB_BINS).plus(this.place(b, 'ab'));
+  }
+
+  /** Which bin of an axis a place lies in. */
+  private readonly place = (value: Real, axis: 'l' | 'ab'): IntVariable => {
+    const { code } = this;
+    const scaled = axis === 'l' ? value.times(1 / names.L_WIDTH) : value.times(1 / names.AB_WIDTH).plus(names.AB_BINS / 2);
+    const last = (axis === 'l' ? names.L_BINS : names.AB_BINS) - 1;
+    const at = code.int(scaled.whole());
+    code.when(at.below(0), () => code.set(at, 0));
+    code.when(at.above(last), () => code.set(at, last));
+    return at;
+  };
+}

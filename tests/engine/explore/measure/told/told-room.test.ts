@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { randomFrom } from '../../../../../src/engine/base/random.ts';
+import { plainColours } from '../../../../../src/engine/explore/measure/colour-areas.ts';
+import { ToldRoom } from '../../../../../src/engine/explore/measure/told/told-room.ts';
+
+/** Colours about a few middles all over Lab, bluish and grey ones among them. */
+function colours(seed: string, count: number, spread: number): Float64Array {
+  const random = randomFrom(seed);
+  const at = (half: number): number => (random.int(2 ** 30) / 2 ** 29 - 1) * half;
+  const middles = Array.from({ length: 9 }, () => [55 + at(55), at(100), at(100)]);
+  return Float64Array.from({ length: count * 3 }, (_, i) => middles[Math.floor(i / 3) % 9]![i % 3]! + at(spread));
+}
+
+describe('ToldRoom', () => {
+  it.each([
+    [2, 6],
+    [2, 30],
+    [0.01, 0.3],
+    [5, 20],
+  ])('should tell colours apart as by one comparison after another, ΔE00 %d', (deltaE, spread) => {
+    const room = new ToldRoom();
+    // More colours than fit in memory at first, then fewer in what is left of them; and none.
+    for (const count of [1500, 60, 0]) {
+      const lab = colours(`told ${deltaE} ${spread} ${count}`, count, spread);
+      const list = Uint32Array.from({ length: count }, (_, i) => (i * 7) % Math.max(1, count));
+      const told = room.tell(lab, count, list, deltaE)!;
+      const found = { count: told.count, colourOf: told.colourOf.slice(), cellOf: told.cellOf.slice() };
+      expect(found).toEqual(plainColours(lab, list, deltaE));
+      if (count === 1500) expect(found.count).toBeGreaterThan(80);
+      if (count === 1500 && spread === 30) expect(found.count).toBeGreaterThan(400);
+    }
+  });
+
+  it('should leave larger differences to plain code', () => {
+    expect(new ToldRoom().tell(new Float64Array(3), 1, Uint32Array.of(0), 12)).toBeNull();
+  });
+});
