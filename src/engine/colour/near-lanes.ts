@@ -120,10 +120,10 @@ export class NearLanes {
       chunk.set(rows.subarray(from * 2, to * 2));
       if (this.runRows === null) squares.fill(Number.NaN);
       else this.runRows(to - from);
-      for (let row = from, at = 0; row < to; row++) {
+      for (let row = from, at = 0; row < to; row++, at += STEP) {
         let any = 0;
-        for (let place = 0; place < STEP; place++) {
-          const square = f32(squares, at++);
+        for (let place = 0; place < STEP && any === 0; place++) {
+          const square = f32(squares, at + place);
           if (square > most) continue;
           if (square < least || this.differenceOf(u32(rows, row * 2), u32(rows, row * 2 + 1) + place) <= deltaE) any = 1;
         }

@@ -1,6 +1,6 @@
 import { f64, u32 } from '../../base/at.ts';
+import { deltaE2000At } from '../../colour/delta-e.ts';
 import type { Lab } from '../../colour/lab.ts';
-import { WithinDeltaE } from '../../colour/within-delta-e.ts';
 import type { CellMap } from '../../stack/types.ts';
 import { type ToldColours, ToldRoom } from './told/told-room.ts';
 
@@ -62,10 +62,9 @@ function tell(
 
 /** The same, each cell compared with one colour after another. */
 export function plainColours(lab: Float64Array, list: Uint32Array, deltaE: number): ToldColours {
-  const within = new WithinDeltaE(deltaE);
   const cellOf: number[] = [];
   const colourOf = list.map((cell) => {
-    const colour = cellOf.findIndex((other) => within.holds(lab, other * 3, lab, cell * 3));
+    const colour = cellOf.findIndex((other) => deltaE2000At(lab, other * 3, lab, cell * 3) <= deltaE);
     return colour >= 0 ? colour : cellOf.push(cell) - 1;
   });
   return { count: cellOf.length, colourOf, cellOf: Uint32Array.from(cellOf) };

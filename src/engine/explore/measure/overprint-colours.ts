@@ -1,12 +1,11 @@
 import { entryAt, f64, u16, u32, u8 } from '../../base/at.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
 import { NearLanes, STEP } from '../../colour/near-lanes.ts';
-import { WithinDeltaE } from '../../colour/within-delta-e.ts';
+import { reachL } from '../../colour/reach.ts';
 import { type FilmBands, overFilm } from '../../ink/film/film.ts';
 import { OVERPRINT_COLOUR_DELTA_E } from '../../ink/film/overprint.ts';
 import type { CellMap } from '../../stack/types.ts';
 
-const within = new WithinDeltaE(OVERPRINT_COLOUR_DELTA_E);
 const lanes = new NearLanes();
 /** Swatches are looked for by parts of L; the first and the last hold all that lies beyond. */
 const PARTS = 50;
@@ -26,34 +25,49 @@ let rows = new Uint32Array(1024);
  * @param swatches as pullSwatches gives them
  */
 export function overprintColourArea(map: CellMap, lab: Float64Array, swatches: readonly Lab[]): number {
-  const byL = swatches.toSorted((one, other) => one[0] - other[0]);
-  markReach(byL);
-  const perCell = Math.ceil(byL.length / STEP);
-  let count = 0;
+  const { areaMm2, cells } = map;
+  const inks = inksByL(swatches);
+  const most = Math.ceil(swatches.length / STEP);
+  if (rows.length < cells * most * 2) rows = new Uint32Array(cells * most * 4);
+  const list = rows;
+  let end = 0;
   let area = 0;
-  for (let cell = 0; cell < map.cells; cell++) {
-    if (!(f64(map.areaMm2, cell) > 0) || !underTwo(map, cell)) continue;
-    if (rows.length < (count + perCell) * 2) rows = longer(rows, (count + perCell) * 4);
-    const part = Math.max(0, Math.min(PARTS - 1, Math.floor(f64(lab, cell * 3) / PART_L)));
-    const from = count;
-    for (let ink = u16(firstOf, part), end = u16(endOf, part); ink < end; ink += STEP) {
-      rows[count * 2] = cell;
-      rows[count++ * 2 + 1] = map.cells + ink;
+  for (let cell = 0; cell < cells; cell++) {
+    if (!(f64(areaMm2, cell) > 0) || !underTwo(map, cell)) continue;
+    const at = f64(lab, cell * 3) * (1 / PART_L);
+    const part = at < 0 ? 0 : at < PARTS ? at | 0 : PARTS - 1;
+    const last = u16(endOf, part);
+    let ink = u16(firstOf, part);
+    if (ink >= last) area += f64(areaMm2, cell);
+    for (; ink < last; ink += STEP, end += 2) {
+      list[end] = cell;
+      list[end + 1] = cells + ink;
     }
-    if (count === from) area += f64(map.areaMm2, cell);
   }
-  // Beyond the last of them come some that nothing is near to.
-  const inks = new Float64Array((byL.length + STEP) * 3).fill(NOTHING);
-  inks.set(byL.flat());
-  lanes.hold(lab, map.cells, inks);
-  const near = lanes.anyWithin(rows, count, OVERPRINT_COLOUR_DELTA_E);
-  for (let row = 0; row < count;) {
-    const cell = u32(rows, row * 2);
+  lanes.hold(lab, cells, inks);
+  const near = lanes.anyWithin(list, end / 2, OVERPRINT_COLOUR_DELTA_E);
+  for (let at = 0; at < end;) {
+    const cell = u32(list, at);
     let found = 0;
-    for (; row < count && rows[row * 2] === cell; row++) found |= u8(near, row);
-    if (found === 0) area += f64(map.areaMm2, cell);
+    for (; at < end && list[at] === cell; at += 2) found |= u8(near, at / 2);
+    if (found === 0) area += f64(areaMm2, cell);
   }
   return area;
+}
+
+/** The swatches whose reach is marked, and as they were given. */
+let marked: readonly Lab[] = [];
+let markedInks = new Float64Array(0);
+
+/** Marks where swatches reach. @returns them, darkest first; beyond the last come some that nothing is near to */
+function inksByL(swatches: readonly Lab[]): Float64Array {
+  if (swatches.length === marked.length && swatches.every((swatch, i) => swatch === marked[i])) return markedInks;
+  const byL = swatches.toSorted((one, other) => one[0] - other[0]);
+  markReach(byL);
+  markedInks = new Float64Array((byL.length + STEP) * 3).fill(NOTHING);
+  markedInks.set(byL.flat());
+  marked = swatches.slice();
+  return markedInks;
 }
 
 /** @param byL swatches, darkest first */
@@ -61,7 +75,7 @@ function markReach(byL: readonly Lab[]): void {
   const last = byL.length;
   for (let part = 0; part < PARTS; part++) {
     const [from, to] = [part * PART_L, (part + 1) * PART_L];
-    const reach = Math.max(within.reachL(from), within.reachL(to));
+    const reach = Math.max(reachL(from, OVERPRINT_COLOUR_DELTA_E), reachL(to, OVERPRINT_COLOUR_DELTA_E));
     let first = 0;
     if (part > 0) while (first < last && entryAt(byL, first)[0] < from - reach) first++;
     let end = first;
@@ -69,12 +83,6 @@ function markReach(byL: readonly Lab[]): void {
     firstOf[part] = first;
     endOf[part] = end;
   }
-}
-
-function longer(from: Uint32Array, length: number): Uint32Array<ArrayBuffer> {
-  const to = new Uint32Array(length);
-  to.set(from);
-  return to;
 }
 
 /** Whether two pulls or more lie over a cell. */
@@ -95,12 +103,15 @@ function underTwo({ cover, words }: CellMap, cell: number): boolean {
  * @param paper reflectance, 36 bands
  * @param known swatches on this paper from earlier calls; new ones are put in
  */
-export function pullSwatches(films: Iterable<FilmBands>, paper: ArrayLike<number>, known = new Map<FilmBands, Lab>()): Lab[] {
-  const swatches = [labD50(paper)];
-  for (const film of new Set(films)) {
-    const lab = known.get(film) ?? labD50(overFilm(film, paper, new Float64Array(paper.length)));
-    known.set(film, lab);
-    swatches.push(lab);
+export function pullSwatches(films: Iterable<FilmBands>, paper: ArrayLike<number>, known = new Map<FilmBands | null, Lab>()): Lab[] {
+  const swatches: Lab[] = [];
+  let ofPaper = known.get(null);
+  if (ofPaper === undefined) known.set(null, (ofPaper = labD50(paper)));
+  swatches.push(ofPaper);
+  for (const film of films) {
+    let lab = known.get(film);
+    if (lab === undefined) known.set(film, (lab = labD50(overFilm(film, paper, new Float64Array(paper.length)))));
+    if (!swatches.includes(lab)) swatches.push(lab);
   }
   return swatches;
 }

@@ -93,7 +93,7 @@ export const MEASURES: readonly MeasureWords[] = [
 /** Measures the prints of one studio; the swatches are found once. */
 export class VariantMeter {
   private readonly paper: readonly number[];
-  private readonly swatches = new Map<FilmBands, Lab>();
+  private readonly swatches = new Map<FilmBands | null, Lab>();
   private lab = new Float64Array(0);
   private figures: MapFigures | null = null;
   private mapName: string | undefined;

@@ -1,5 +1,5 @@
+import { deltaE2000At } from '../../colour/delta-e.ts';
 import type { Lab } from '../../colour/lab.ts';
-import { WithinDeltaE } from '../../colour/within-delta-e.ts';
 import { cellLab } from '../../stack/appearance.ts';
 import { buildCellMap } from '../../stack/cell-map.ts';
 import { laidPiles } from '../../stack/films/laid-piles.ts';
@@ -19,8 +19,6 @@ import type { VeilInk } from './veil-inks.ts';
 
 /** What covers so much of the printable part is a flood. */
 const FLOOD_SHARE = 0.9;
-
-const within = new WithinDeltaE(SAME_COLOUR_DELTA_E);
 
 /** What veils are tried with. */
 interface Trial {
@@ -62,7 +60,7 @@ export class BarePrint {
     const { colours, figures = mapFigures(map) } = known;
     const labs = colours.map((colour) => Float64Array.from(colour.lab));
     const colourOf = Int32Array.from({ length: map.cells }, (_, cell) =>
-      labs.findIndex((colour) => within.holds(lab, cell * 3, colour, 0)),
+      labs.findIndex((colour) => deltaE2000At(lab, cell * 3, colour, 0) <= SAME_COLOUR_DELTA_E),
     );
     return { map, figures, layers, paper, lab, piles: laidPiles(map, layers, paper), colours, colourOf, points: pointCells(map) };
   }

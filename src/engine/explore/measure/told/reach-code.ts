@@ -1,16 +1,25 @@
 import type { PlainCode } from '../../../base/code/plain-code.ts';
 import { Real, type RealVariable } from '../../../base/code/values.ts';
 import { POW25_7 } from '../../../colour/delta-e.ts';
-import { LEAST_TURN, MOST_G, MOST_GAIN, SIN_60, SLACK } from '../../../colour/within-delta-e.ts';
+import { SLACK } from '../../../colour/reach.ts';
 
+const SIN_60 = Math.sin(Math.PI / 3);
+/** Where neither colour is bluish the mean hue lies 95° from the rotation's middle or more: |R_T| < 2·10⁻⁶. */
+const LEAST_TURN = 1e-6;
+/** The most that a′ is of a. */
+const MOST_G = 1.5;
+/** The most that (1 + G) times a mean chroma is more than that, which it is near 16.5. */
+const MOST_GAIN = 6.4;
 /** Differences above this have no reach in a and b that is worked out here. */
 export const MOST_DELTA_E = 5;
 
 /**
  * Writes how far a colour's reach goes: how far apart colours are at most that are within a difference of it, of at most MOST_DELTA_E.
- * In L as `WithinDeltaE.reachL` says. In a and b as the crow flies, from (1 − |R_T| ÷ 2)·D² ≤ ΔE²·S_C² with S_C of a mean chroma of at most
- * C + D ÷ 2 before a is stretched; with a difference in L as well they lie nearer: within a distance, S_L and S_C are at most what they
- * are at these reaches, which are ΔE times these, so that (ΔL ÷ reach in L)² + (D ÷ reach in a and b)² ≤ 1. The bounds are ours.
+ * In L as `reachL` says. With ΔE00² = (ΔL/S_L)² + C² + H² + R_T·C·H: ΔC′² + ΔH′² = Δa′² + Δb² (law of cosines), a′ = (1 + G)·a,
+ * 0 ≤ G ≤ 0.5; 1 ≤ S_H ≤ S_C = 1 + 0.045·C′, as T lies between 0.07 and 1.93; |R_T| ≤ 2 sin 60° √(C′⁷ ÷ (C′⁷ + 25⁷)). So the distance D in a
+ * and b as the crow flies has (1 − |R_T| ÷ 2)·D² ≤ ΔE²·S_C² with S_C of a mean chroma of at most C + D ÷ 2 before a is stretched. With a
+ * difference in L as well they lie nearer: within a distance, S_L and S_C are at most what they are at these reaches, which
+ * are ΔE times these, so that (ΔL ÷ reach in L)² + (D ÷ reach in a and b)² ≤ 1. The bounds are ours.
  */
 export class ReachCode {
   private readonly code: PlainCode;
