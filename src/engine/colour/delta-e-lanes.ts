@@ -39,11 +39,9 @@ export class DeltaELanes {
    * Takes the colours whose differences are asked next, three numbers each.
    * @param lab as many colours as it may hold
    * @param count how many of them there are
-   * @param more further colours; they are numbered after these
    */
-  hold(lab: Float64Array, count: number, more?: Float64Array): void {
-    const all = count + (more?.length ?? 0) / 3;
-    if (this.room.fit(COLOURS + all * COLOUR) || this.chunk.length === 0) {
+  hold(lab: Float64Array, count: number): void {
+    if (this.room.fit(COLOURS + count * COLOUR) || this.chunk.length === 0) {
       const { buffer } = this.room;
       new Float64Array(buffer).set(BLUE_TURN);
       this.chunk = new Uint32Array(buffer, PAIR.at, PAIRS * 2);
@@ -51,7 +49,6 @@ export class DeltaELanes {
       this.colours = new Float64Array(buffer, COLOURS);
     }
     putColours(lab, count, this.colours, 0);
-    if (more !== undefined) putColours(more, all - count, this.colours, count);
   }
 
   /**

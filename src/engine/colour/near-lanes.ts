@@ -56,21 +56,27 @@ export class NearLanes {
     this.runRows = this.room.load(nearCode(true));
   }
 
-  /** Takes the colours whose pairs are asked next; parameters as of DeltaELanes.hold. */
-  hold(lab: Float64Array, count: number, more?: Float64Array): void {
-    const all = count + (more?.length ?? 0) / 3;
+  /**
+   * Takes the colours whose pairs are asked next, three numbers each.
+   * @param count how many of them there are; the list may hold more
+   * @param from how many of those held before stay, which come first
+   */
+  hold(lab: Float64Array, count: number, from = 0): void {
+    const all = from + count;
+    // What memory held stays when it grows.
     if (this.room.fit(COLOURS + all * COLOUR) || this.chunk.length === 0) {
       const { buffer } = this.room;
       this.chunk = new Uint32Array(buffer, PAIR.at, PAIRS * 2);
       this.squares = new Float32Array(buffer, OUT.at, PAIRS);
       this.colours = new Float32Array(buffer, COLOURS);
     }
-    if (this.exact.length < all * 3) this.exact = new Float64Array(all * 6);
-    this.exact.set(lab.length > count * 3 ? lab.subarray(0, count * 3) : lab);
-    putColours(lab, count, this.colours, 0);
-    if (more === undefined) return;
-    this.exact.set(more, count * 3);
-    putColours(more, all - count, this.colours, count);
+    if (this.exact.length < all * 3) {
+      const longer = new Float64Array(all * 6);
+      longer.set(this.exact);
+      this.exact = longer;
+    }
+    this.exact.set(lab.length > count * 3 ? lab.subarray(0, count * 3) : lab, from * 3);
+    putColours(lab, count, this.colours, from);
   }
 
   /**

@@ -98,7 +98,7 @@ export class CellMapBuilder {
       map.rowStart[row] = runs;
       this.now.fill(0);
       this.gather(placed, row, widthMm);
-      this.events.sort(widthMm);
+      this.events.sort();
       runs = this.emit(runs, widthMm, rowHeightMm);
     }
     map.rowStart[rows] = runs;

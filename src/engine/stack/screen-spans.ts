@@ -18,9 +18,15 @@ const MAX_KEPT_VALUES = 2_000_000;
 const PHASE_STEPS_PER_MM = 1e9;
 
 interface TurnedScreen {
+  screen: string;
+  turnDeg: number;
   outline: SheetOutline;
+  number: Screen['number'] | undefined;
   /** By row height, then by phase in billionths of a mm. */
   spans: Map<number, Map<number, RowSpans>>;
+  /** At one row height, by how far down in tenths of a mm: a whole number finds what a fraction finds slowly. */
+  rowHeightMm: number;
+  byTenths: Map<number, Omit<PlacedSpans, 'dxMm'>>;
 }
 
 /**
@@ -42,6 +48,8 @@ export class SpanCache {
   private readonly screens: ReadonlyMap<string, Screen>;
   private readonly atRest = new Map<string, SheetOutline>();
   private readonly turned = new Map<string, Map<number, TurnedScreen>>();
+  /** By pull the screen that was placed latest. */
+  private latest: TurnedScreen[] = [];
   private room = new SpanRoom();
   private keptValues = 0;
 
@@ -76,10 +84,8 @@ export class SpanCache {
     for (let i = 0; i < pulls.length; i++) {
       const pull = entryAt(pulls, i);
       const screen = this.turnedScreen(pull, i);
-      const rowShift = Math.floor(pull.dyMm / rowHeightMm);
-      const phase = Math.round((pull.dyMm - rowShift * rowHeightMm) * PHASE_STEPS_PER_MM);
-      const spans = this.phasedSpans(screen, rowHeightMm, phase);
-      edges = edgesWith(edges, spans, i, this.screens.get(pull.screen)?.number);
+      const { spans, rowShift } = this.laid(screen, rowHeightMm, pull.dyMm);
+      edges = edgesWith(edges, spans, i, screen.number);
       const entry = out[i];
       if (entry === undefined) {
         out[i] = { spans, dxMm: pull.dxMm, rowShift };
@@ -102,27 +108,47 @@ export class SpanCache {
     let edges = 0;
     return stack.pulls.map((pull, i) => {
       const lattice = { rowHeightMm, topMm: box.yMm - pull.dyMm, firstRow: 0, endRow: rows };
-      const spans = rowSpans(this.turnedScreen(pull, i).outline, lattice);
-      edges = edgesWith(edges, spans, i, this.screens.get(pull.screen)?.number);
+      const { outline, number } = this.turnedScreen(pull, i);
+      const spans = rowSpans(outline, lattice);
+      edges = edgesWith(edges, spans, i, number);
       return { spans, dxMm: pull.dxMm - box.xMm, rowShift: 0 };
     });
   }
 
   private turnedScreen(pull: Pull, index: number): TurnedScreen {
     checkOffset(pull, index);
+    const turnDeg = pull.turnDeg % 360;
+    const latest = this.latest[index];
+    if (latest !== undefined && latest.screen === pull.screen && latest.turnDeg === turnDeg) return latest;
     let turns = this.turned.get(pull.screen);
     if (turns === undefined) this.turned.set(pull.screen, (turns = new Map()));
-    const turnDeg = pull.turnDeg % 360;
     let found = turns.get(turnDeg);
     if (found === undefined) {
       const atRest = this.outlineAtRest(pull, index);
       const lay = { dxMm: 0, dyMm: 0, turnDeg };
       const outline = turnDeg === 0 ? atRest : screenOutline(atRest, lay, this.paper);
-      found = { outline, spans: new Map() };
+      const number = this.screens.get(pull.screen)?.number;
+      found = { screen: pull.screen, turnDeg, outline, number, spans: new Map(), rowHeightMm: 0, byTenths: new Map() };
       turns.set(turnDeg, found);
       if (turnDeg !== 0) this.keep(outline.rings.reduce((sum, ring) => sum + ring.length, 0));
     }
+    this.latest[index] = found;
     return found;
+  }
+
+  private laid(screen: TurnedScreen, rowHeightMm: number, dyMm: number): Omit<PlacedSpans, 'dxMm'> {
+    const tenths = Math.round(dyMm * 10);
+    if (screen.rowHeightMm !== rowHeightMm) {
+      screen.rowHeightMm = rowHeightMm;
+      screen.byTenths.clear();
+    }
+    const known = tenths / 10 === dyMm ? screen.byTenths.get(tenths) : undefined;
+    if (known !== undefined) return known;
+    const rowShift = Math.floor(dyMm / rowHeightMm);
+    const phase = Math.round((dyMm - rowShift * rowHeightMm) * PHASE_STEPS_PER_MM);
+    const laid = { spans: this.phasedSpans(screen, rowHeightMm, phase), rowShift };
+    if (tenths / 10 === dyMm) screen.byTenths.set(tenths, laid);
+    return laid;
   }
 
   private outlineAtRest(pull: Pull, index: number): SheetOutline {
@@ -153,6 +179,7 @@ export class SpanCache {
     this.keptValues += values;
     if (this.keptValues <= MAX_KEPT_VALUES) return;
     this.turned.clear();
+    this.latest = [];
     this.room = new SpanRoom();
     this.keptValues = 0;
   }

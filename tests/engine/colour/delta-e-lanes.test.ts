@@ -31,7 +31,7 @@ describe('DeltaELanes', () => {
     ] as const) {
       const { lab, pairs } = listOf(`lanes ${colours}`, colours, count);
       lanes.hold(lab, colours);
-      plain.hold(lab, 2, lab.subarray(6));
+      plain.hold(lab, colours);
       const one = lanes.differences(pairs, count).slice(0, count);
       expect(one).toEqual(plain.differences(pairs, count).slice(0, count));
       const single = one.map((_, i) => deltaE2000At(lab, pairs[i * 2]! * 3, lab, pairs[i * 2 + 1]! * 3));

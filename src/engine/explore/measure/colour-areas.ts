@@ -13,6 +13,9 @@ export interface ColourArea {
 /** Colours closer than this count as one, ΔE00; just visible side by side (common practice, no source). */
 export const SAME_COLOUR_DELTA_E = 2;
 
+/** Areas of cells, in a list that may be longer. */
+type Areas = Pick<CellMap, 'areaMm2'> & { cells?: number };
+
 const room = new ToldRoom();
 
 /**
@@ -22,12 +25,7 @@ const room = new ToldRoom();
  * @param bySize cells that take some of the sheet, largest first (see MapFigures)
  * @returns largest area first
  */
-export function colourAreas(
-  map: Pick<CellMap, 'areaMm2'>,
-  lab: Float64Array,
-  bySize: Uint32Array,
-  sameDeltaE = SAME_COLOUR_DELTA_E,
-): ColourArea[] {
+export function colourAreas(map: Areas, lab: Float64Array, bySize: Uint32Array, sameDeltaE = SAME_COLOUR_DELTA_E): ColourArea[] {
   const { areas, cellOf } = tell(map, lab, bySize, sameDeltaE);
   const all = Array.from(areas, (area, i): ColourArea => {
     const at = u32(cellOf, i) * 3;
@@ -37,20 +35,15 @@ export function colourAreas(
 }
 
 /** How many colours `colourAreas` tells apart, and how much of the sheet the largest takes, mm². */
-export function colourCount(map: Pick<CellMap, 'areaMm2'>, lab: Float64Array, bySize: Uint32Array): { count: number; largestMm2: number } {
+export function colourCount(map: Areas, lab: Float64Array, bySize: Uint32Array): { count: number; largestMm2: number } {
   const { areas } = tell(map, lab, bySize, SAME_COLOUR_DELTA_E);
   let largestMm2 = 0;
   for (let i = 0; i < areas.length; i++) largestMm2 = Math.max(largestMm2, f64(areas, i));
   return { count: areas.length, largestMm2 };
 }
 
-function tell(
-  { areaMm2 }: Pick<CellMap, 'areaMm2'>,
-  lab: Float64Array,
-  bySize: Uint32Array,
-  deltaE: number,
-): { areas: Float64Array; cellOf: Uint32Array } {
-  const cells = Math.min(lab.length / 3, areaMm2.length);
+function tell(map: Areas, lab: Float64Array, bySize: Uint32Array, deltaE: number): { areas: Float64Array; cellOf: Uint32Array } {
+  const { areaMm2, cells = Math.min(lab.length / 3, areaMm2.length) } = map;
   const { count, colourOf, cellOf } = room.tell(lab, cells, bySize, deltaE) ?? plainColours(lab, bySize, deltaE);
   const areas = new Float64Array(count);
   for (let i = 0; i < bySize.length; i++) {

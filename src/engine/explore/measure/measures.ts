@@ -38,7 +38,7 @@ export function measureVariant(map: CellMap, lab: Float64Array, swatches: readon
     mainColourMm2: largestMm2,
     coverage: coverage(map),
     lightness,
-    overprintColourMm2: overprintColourArea(map, lab, swatches),
+    overprintColourMm2: overprintColourArea(map, lab, swatches, true),
     edgeContrast: edgeMeasure(map, lab, figures.edges).contrast / (map.widthMm * map.heightMm),
     imbalance: imbalance(map, lab, figures.moments, lightness[1]),
   };
@@ -57,8 +57,8 @@ function lightnessRange(lab: Float64Array, { bySize }: MapFigures): [number, num
   let most = -Infinity;
   for (let i = 0; i < bySize.length; i++) {
     const l = f64(lab, u32(bySize, i) * 3);
-    least = Math.min(least, l);
-    most = Math.max(most, l);
+    if (l < least) least = l;
+    if (l > most) most = l;
   }
   return [least, most];
 }

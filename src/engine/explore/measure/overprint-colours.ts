@@ -1,12 +1,12 @@
 import { entryAt, f64, u16, u32, u8 } from '../../base/at.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
-import { NearLanes, STEP } from '../../colour/near-lanes.ts';
+import { STEP } from '../../colour/near-lanes.ts';
 import { reachL } from '../../colour/reach.ts';
 import { type FilmBands, overFilm } from '../../ink/film/film.ts';
 import { OVERPRINT_COLOUR_DELTA_E } from '../../ink/film/overprint.ts';
 import type { CellMap } from '../../stack/types.ts';
+import { heldLanes } from './told/told-room.ts';
 
-const lanes = new NearLanes();
 /** Swatches are looked for by parts of L; the first and the last hold all that lies beyond. */
 const PARTS = 50;
 const PART_L = 2;
@@ -23,8 +23,9 @@ let rows = new Uint32Array(1024);
  * paper and from each of the print's pulls alone on it, mm².
  * @param lab cells × 3, what each cell shows
  * @param swatches as pullSwatches gives them
+ * @param held whether these colours were told apart just before, and are held still
  */
-export function overprintColourArea(map: CellMap, lab: Float64Array, swatches: readonly Lab[]): number {
+export function overprintColourArea(map: CellMap, lab: Float64Array, swatches: readonly Lab[], held = false): number {
   const { areaMm2, cells } = map;
   const inks = inksByL(swatches);
   const most = Math.ceil(swatches.length / STEP);
@@ -44,8 +45,9 @@ export function overprintColourArea(map: CellMap, lab: Float64Array, swatches: r
       list[end + 1] = cells + ink;
     }
   }
-  lanes.hold(lab, cells, inks);
-  const near = lanes.anyWithin(list, end / 2, OVERPRINT_COLOUR_DELTA_E);
+  if (!held) heldLanes.hold(lab, cells);
+  heldLanes.hold(inks, inks.length / 3, cells);
+  const near = heldLanes.anyWithin(list, end / 2, OVERPRINT_COLOUR_DELTA_E);
   for (let at = 0; at < end;) {
     const cell = u32(list, at);
     let found = 0;

@@ -1,6 +1,5 @@
 import { f64, i32, u32 } from '../../../base/at.ts';
 import type { CellMap } from '../../../stack/types.ts';
-import { MANY } from './edge-names.ts';
 import { type EdgeLengths, EdgeTally } from './edge-tally.ts';
 
 const tally = new EdgeTally();
@@ -25,8 +24,6 @@ class EdgeWalk {
   private end = 0;
   /** The first edge of the row below that may go on from the row; what lies before is not asked for again. */
   private from = 0;
-  /** Edges of the row below before this one end too far left to go on from the row. */
-  private near = 0;
   /** Whether an edge of the row and one of the row below meet at one place since the rows parted. */
   private met = false;
 
@@ -55,7 +52,6 @@ class EdgeWalk {
     // Edges from here on are open: the two rows have parted.
     let [openA, openB] = [a, b];
     this.from = b;
-    this.near = b;
     this.met = false;
     while (a <= lastA) {
       let toMm = Math.min(f64(runEndMm, a), f64(runEndMm, b));
@@ -105,27 +101,9 @@ class EdgeWalk {
   private close([a, endA]: readonly [number, number], [beginB, endB]: readonly [number, number]): void {
     for (let b = beginB; b < endB; b++) edgeOf[b] = -1;
     // Runs of the same cell that lay over each other would not have parted: only those that meet at a place may touch.
-    if (!this.met) for (; a < endA; a++) add(i32(edgeOf, a), this.rowMm / 2);
-    else if ((endA - a) * (endB - this.from) > MANY) this.closeMany([a, endA], endB);
-    else {
-      for (; a < endA; a++) {
-        const b = this.firstLike(a, endB);
-        if (b < endB && this.touch(a, b) && !this.isTaken(a, b)) this.slant(a, b);
-        else add(i32(edgeOf, a), this.rowMm / 2);
-      }
-    }
+    if (this.met) this.closeMet([a, endA], endB);
+    else for (; a < endA; a++) add(i32(edgeOf, a), this.rowMm / 2);
     for (let b = beginB; b < endB; b++) if (i32(edgeOf, b) < 0) this.begin(b);
-  }
-
-  /** The first edge of the row below, before one, that lies between the same cells and not too far left or right to go on. */
-  private firstLike(a: number, endB: number): number {
-    const { runEndMm } = this.map;
-    const atA = f64(runEndMm, a);
-    let b = Math.max(this.near, this.from);
-    while (b < endB && f64(runEndMm, b + 1) < atA) b++;
-    this.near = b;
-    for (; b < endB && (b === this.mid || f64(runEndMm, b - 1) <= atA); b++) if (this.isLike(a, b)) return b;
-    return endB;
   }
 
   /** Whether another of its like comes before an edge of the row below: the first is the one that would go on. */
@@ -165,8 +143,8 @@ class EdgeWalk {
     add(pair, this.rowMm / 2);
   }
 
-  /** As `close` does, with lists in place of looking along the row. */
-  private closeMany([a, endA]: readonly [number, number], endB: number): void {
+  /** Each goes on in the first of its like that is left, if they touch. */
+  private closeMet([a, endA]: readonly [number, number], endB: number): void {
     const { runCell } = this.map;
     const nameOf = (run: number): number => u32(runCell, run) * 2 ** 20 + u32(runCell, run + 1);
     const like = new Map<number, number[]>();

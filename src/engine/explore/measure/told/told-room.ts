@@ -12,6 +12,9 @@ const MOST_ASKED = 64;
 /** Reaches are those of this difference at least. */
 const LEAST_REACHED = 0.1;
 
+/** Holds the colours that were told apart latest. */
+export const heldLanes = new NearLanes();
+
 /** Colours of cells that were told apart. */
 export interface ToldColours {
   count: number;
@@ -29,7 +32,6 @@ export interface ToldColours {
  */
 export class ToldRoom {
   private readonly room = new CodeRoom(names.TOLD_NAMES, writeToldCode);
-  private readonly lanes = new NearLanes();
   private readonly find = this.room.load(findCode());
   private pairsRoom = 16_384;
   private blocksRoom = 1024;
@@ -42,9 +44,9 @@ export class ToldRoom {
    * @returns lists that hold until the next are found; null when they must be found by other means
    */
   tell(lab: Float64Array, cells: number, list: Uint32Array, deltaE: number): ToldColours | null {
+    heldLanes.hold(lab, cells);
     if (!this.room.works || this.find === null || deltaE > MOST_DELTA_E) return null;
     this.deltaE = deltaE;
-    this.lanes.hold(lab, cells);
     for (;;) {
       const { colourOf, cellOf } = this.lay(lab, cells, list);
       if (this.askAll(list.length)) {
@@ -84,8 +86,8 @@ export class ToldRoom {
   }
 
   private compare(pairs: number): void {
-    const { at, room, lanes } = this;
-    if (pairs > 0) room.bytes.set(lanes.within(room.words, pairs, this.deltaE, at.pairs).subarray(0, pairs), at.near * 4);
+    const { at, room } = this;
+    if (pairs > 0) room.bytes.set(heldLanes.within(room.words, pairs, this.deltaE, at.pairs).subarray(0, pairs), at.near * 4);
   }
 
   private lay(lab: Float64Array, cells: number, list: Uint32Array) {
