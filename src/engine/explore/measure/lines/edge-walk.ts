@@ -2,21 +2,19 @@ import { f64, i32, u32 } from '../../../base/at.ts';
 import type { CellMap } from '../../../stack/types.ts';
 import { type EdgeLengths, EdgeTally } from './edge-tally.ts';
 
-const tally = new EdgeTally();
-/** The pair of the edge at the right end of each run; −1 while it is not known. */
-let edgeOf = new Int32Array(4096);
-
 /** The lengths of all edges of a map by plain code, see `edgeLengths`. */
 export function walkEdges(map: CellMap): EdgeLengths {
-  tally.start();
-  if (edgeOf.length < u32(map.rowStart, map.rows)) edgeOf = new Int32Array(u32(map.rowStart, map.rows) * 2);
-  new EdgeWalk(map).walk();
-  return tally.lengths();
+  const walk = new EdgeWalk(map);
+  walk.walk();
+  return walk.tally.lengths();
 }
 
 /** One walk over the rows of a map, each with the row below. */
 class EdgeWalk {
+  readonly tally = new EdgeTally();
   private readonly map: CellMap;
+  /** The pair of the edge at the right end of each run; −1 while it is not known. */
+  private readonly edgeOf: Int32Array;
   private readonly rowMm: number;
   /** The first run of a row, of the one below, and beyond that. */
   private top = 0;
@@ -30,6 +28,7 @@ class EdgeWalk {
   constructor(map: CellMap) {
     this.map = map;
     this.rowMm = map.heightMm / map.rows;
+    this.edgeOf = new Int32Array(u32(map.rowStart, map.rows));
   }
 
   walk(): void {
@@ -41,7 +40,7 @@ class EdgeWalk {
       this.end = u32(rowStart, row + 2);
       this.walkRow();
     }
-    for (let run = u32(rowStart, rows - 1); run + 1 < u32(rowStart, rows); run++) add(i32(edgeOf, run), this.rowMm / 2);
+    for (let run = u32(rowStart, rows - 1); run + 1 < u32(rowStart, rows); run++) this.tally.add(i32(this.edgeOf, run), this.rowMm / 2);
   }
 
   /** A row and the next: stretches where their cells differ, and edges. */
@@ -67,7 +66,7 @@ class EdgeWalk {
           openA = a;
           openB = b;
           this.met = false;
-        } else add(tally.pairOf(u32(runCell, a), u32(runCell, b)), toMm - fromMm);
+        } else this.tally.add(this.tally.pairOf(u32(runCell, a), u32(runCell, b)), toMm - fromMm);
       }
       fromMm = toMm;
       const beyondA = f64(runEndMm, a) <= toMm;
@@ -89,21 +88,21 @@ class EdgeWalk {
       const atB = f64(runEndMm, b);
       if (atA > f64(runEndMm, b + 1) || atB > f64(runEndMm, a + 1)) break;
       if (this.isTaken(a, b)) break;
-      const pair = i32(edgeOf, a);
-      edgeOf[b] = pair;
+      const pair = i32(this.edgeOf, a);
+      this.edgeOf[b] = pair;
       this.from = b + 1;
-      add(pair, Math.sqrt((atB - atA) * (atB - atA) + rowRow));
+      this.tally.add(pair, Math.sqrt((atB - atA) * (atB - atA) + rowRow));
     }
     return a - first;
   }
 
   /** Edges between places where both rows agree: those that go on though others came between, and those that end or begin. */
   private close([a, endA]: readonly [number, number], [beginB, endB]: readonly [number, number]): void {
-    for (let b = beginB; b < endB; b++) edgeOf[b] = -1;
+    for (let b = beginB; b < endB; b++) this.edgeOf[b] = -1;
     // Runs of the same cell that lay over each other would not have parted: only those that meet at a place may touch.
     if (this.met) this.closeMet([a, endA], endB);
-    else for (; a < endA; a++) add(i32(edgeOf, a), this.rowMm / 2);
-    for (let b = beginB; b < endB; b++) if (i32(edgeOf, b) < 0) this.begin(b);
+    else for (; a < endA; a++) this.tally.add(i32(this.edgeOf, a), this.rowMm / 2);
+    for (let b = beginB; b < endB; b++) if (i32(this.edgeOf, b) < 0) this.begin(b);
   }
 
   /** Whether another of its like comes before an edge of the row below: the first is the one that would go on. */
@@ -130,17 +129,17 @@ class EdgeWalk {
   private slant(a: number, b: number): void {
     const { runEndMm } = this.map;
     const across = f64(runEndMm, b) - f64(runEndMm, a);
-    edgeOf[b] = i32(edgeOf, a);
+    this.edgeOf[b] = i32(this.edgeOf, a);
     this.from = b + 1;
-    add(i32(edgeOf, a), Math.sqrt(across * across + this.rowMm * this.rowMm) - Math.abs(across));
+    this.tally.add(i32(this.edgeOf, a), Math.sqrt(across * across + this.rowMm * this.rowMm) - Math.abs(across));
   }
 
   /** An edge that begins at its row. */
   private begin(run: number): void {
     const { runCell } = this.map;
-    const pair = tally.pairOf(u32(runCell, run), u32(runCell, run + 1));
-    edgeOf[run] = pair;
-    add(pair, this.rowMm / 2);
+    const pair = this.tally.pairOf(u32(runCell, run), u32(runCell, run + 1));
+    this.edgeOf[run] = pair;
+    this.tally.add(pair, this.rowMm / 2);
   }
 
   /** Each goes on in the first of its like that is left, if they touch. */
@@ -162,11 +161,7 @@ class EdgeWalk {
       passed.set(name, at);
       const b = list[at];
       if (b !== undefined && this.touch(a, b)) this.slant(a, b);
-      else add(i32(edgeOf, a), this.rowMm / 2);
+      else this.tally.add(i32(this.edgeOf, a), this.rowMm / 2);
     }
   }
-}
-
-function add(pair: number, lengthMm: number): void {
-  tally.lengthMm[pair] = f64(tally.lengthMm, pair) + lengthMm;
 }

@@ -2,7 +2,7 @@ import type { PlainCode } from '../../../base/code/plain-code.ts';
 import { Int, type IntVariable, type Real } from '../../../base/code/values.ts';
 import { type EdgeLists, MORE_PAIRS } from './edge-names.ts';
 
-/** Writes how the pair of two cells is looked up, and how lengths are added to it: the same table as `EdgeTally`. */
+/** Writes how the pair of two cells is looked up, and how lengths are added to it: the same pairs as in `EdgeTally`. */
 export class PairCode {
   /** The pair that was found latest. */
   readonly pair: IntVariable;

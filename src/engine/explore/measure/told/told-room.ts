@@ -35,6 +35,8 @@ export class ToldRoom {
   private readonly find = this.room.load(findCode());
   private pairsRoom = 16_384;
   private blocksRoom = 1024;
+  /** How many blocks hold something; 0 when any may. */
+  private usedBlocks = 0;
   private at = { asked: 0, state: 0, asks: 0, ends: 0, pairs: 0, near: 0 };
   private deltaE = 0;
 
@@ -52,10 +54,12 @@ export class ToldRoom {
       if (this.askAll(list.length)) {
         const { words } = this.room;
         const count = u32(words, this.at.state + names.COUNT);
+        this.usedBlocks = u32(words, this.at.state + names.BLOCKS);
         return { count, colourOf: words.subarray(colourOf, colourOf + list.length), cellOf: words.subarray(cellOf, cellOf + count) };
       }
       this.pairsRoom *= 2;
       this.blocksRoom *= 2;
+      this.usedBlocks = 0;
     }
   }
 
@@ -97,25 +101,27 @@ export class ToldRoom {
     at.asked = room.intList('asked', 3);
     at.state = room.intList('state', 4);
     const deltaE = room.realList('deltaE', 1);
+    at.asks = room.intList('asks', MOST_ASKED * names.ASK);
+    at.ends = room.intList('ends', MOST_ASKED);
+    room.intList('unknown', MOST_ASKED);
+    const first = room.intList('first', names.BINS);
+    room.intList('last', names.BINS);
+    const filled = room.intList('filled', names.BINS);
+    // Blocks lie where they lay before, so that only those that were used are emptied.
+    const blocks = room.intList('blocks', blocksRoom * names.BLOCK);
+    at.pairs = room.intList('pairs', pairsRoom * 2);
+    at.near = room.intList('near', pairsRoom / 4);
     const labAt = room.realList('lab', cells * 3);
     const listAt = room.intList('list', list.length);
     const colourOf = room.intList('colourOf', list.length);
     room.intList('numberOf', cells);
-    at.asks = room.intList('asks', MOST_ASKED * names.ASK);
-    at.ends = room.intList('ends', MOST_ASKED);
-    room.intList('unknown', MOST_ASKED);
-    at.pairs = room.intList('pairs', pairsRoom * 2);
-    at.near = room.intList('near', pairsRoom / 4);
     const cellOf = room.intList('cellOf', cells);
-    const first = room.intList('first', names.BINS);
-    room.intList('last', names.BINS);
-    const filled = room.intList('filled', names.BINS);
-    const blocks = room.intList('blocks', blocksRoom * names.BLOCK);
     room.fit();
     const { ints, reals, words } = room;
+    ints.fill(0, blocks, blocks + (this.usedBlocks > 0 ? this.usedBlocks : blocksRoom) * names.BLOCK);
     ints.fill(0, at.state, at.state + 4);
     ints.fill(0, first, first + names.BINS);
-    ints.fill(0, filled, blocks + blocksRoom * names.BLOCK);
+    ints.fill(0, filled, filled + names.BINS);
     reals[deltaE] = Math.max(this.deltaE, LEAST_REACHED);
     reals.set(lab.length > cells * 3 ? lab.subarray(0, cells * 3) : lab, labAt);
     words.set(list, listAt);
