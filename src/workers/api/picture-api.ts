@@ -109,9 +109,9 @@ export type ScatterRequest = Omit<Scatter, 'shapes' | 'printable'> & { shapes: r
 export interface PictureApi {
   view(request: Keyed<ViewRequest>): Picture;
   /** How far a whole print may be from its prediction. */
-  printError(request: Keyed<{ pulls: readonly Pull[] }>): PrintError;
+  printError(request: Keyed<{ pulls: readonly Pull[] }>): Promise<PrintError>;
   /** The colour at a place, and which pulls lie there. */
-  readPlace(request: Keyed<PlaceRequest>): PlaceReading;
+  readPlace(request: Keyed<PlaceRequest>): Promise<PlaceReading>;
   /** The sheet after each pull, bare paper first: pulls + 1 pictures. */
   states(request: Keyed<SheetRequest>): Picture[];
   thumbnail(request: Keyed<SheetRequest>): Picture;

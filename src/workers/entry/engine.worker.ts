@@ -6,7 +6,6 @@ import { printNotes } from '../../engine/explore/settings/notes.ts';
 import { CARD } from '../../engine/ink/characterise/card.ts';
 import { inkCurvesOn } from '../../engine/ink/characterise/characterise.ts';
 import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
-import { printError } from '../../engine/stack/print-error.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import type { EngineApi } from '../api/engine-api.ts';
 import type { InkApi } from '../api/ink-api.ts';
@@ -51,7 +50,7 @@ function handOverAll(pictures: Picture[]): Picture[] {
 
 const pictures: PictureApi = {
   view: ({ studio, ...request }) => handOver(of(studio).view(request)),
-  printError: ({ studio, pulls }) => printError({ pulls }, of(studio).studio),
+  printError: async ({ studio, pulls }) => (await import('../../engine/stack/print-error.ts')).printError({ pulls }, of(studio).studio),
   readPlace: ({ studio, ...request }) => of(studio).readPlace(request),
   states: ({ studio, ...request }) => handOverAll(of(studio).allStates(request)),
   thumbnail: ({ studio, ...request }) => handOver(of(studio).thumbnail(request)),

@@ -3,7 +3,7 @@ import { mapOverlaps } from '../../engine/order/map-overlaps.ts';
 import { colourCells, createCellColours, stateColours, type CellColours } from '../../engine/stack/appearance.ts';
 import { CellMapBuilder } from '../../engine/stack/cell-map.ts';
 import { stackLayers } from '../../engine/stack/layers.ts';
-import { type PlaceReading, readPlace } from '../../engine/stack/look/read-place.ts';
+import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
 import { paintThumbnail } from '../../engine/stack/paint.ts';
 import { SpanCache } from '../../engine/stack/screen-spans.ts';
 import type { CellMap, PlacedSpans, Pull, Stack } from '../../engine/stack/types.ts';
@@ -49,7 +49,8 @@ export class StudioPictures {
   }
 
   /** What lies at a place of the sheet. */
-  readPlace({ pulls, ...at }: PlaceRequest): PlaceReading {
+  async readPlace({ pulls, ...at }: PlaceRequest): Promise<PlaceReading> {
+    const { readPlace } = await import('../../engine/stack/look/read-place.ts');
     return readPlace(this.studio, { pulls }, at, this.spans);
   }
 
