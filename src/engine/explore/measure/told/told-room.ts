@@ -8,7 +8,7 @@ import * as names from './told-names.ts';
 
 /** Cells that are asked about together at first: few while most are new colours, which each other must know of, then more. */
 const FIRST_ASKED = 8;
-const MOST_ASKED = 64;
+const MOST_ASKED = 128;
 /** Reaches are those of this difference at least. */
 const LEAST_REACHED = 0.1;
 
@@ -33,7 +33,7 @@ export interface ToldColours {
 export class ToldRoom {
   private readonly room = new CodeRoom(names.TOLD_NAMES, writeToldCode);
   private readonly find = this.room.load(findCode());
-  private pairsRoom = 16_384;
+  private pairsRoom = 32_768;
   private blocksRoom = 1024;
   /** How many blocks hold something; 0 when any may. */
   private usedBlocks = 0;
