@@ -40,17 +40,16 @@ function cellsBySize({ cells, areaMm2 }: CellMap): Uint32Array {
 
 function momentsOf({ heightMm, rows, cells, rowStart, runEndMm, runCell }: CellMap): Float64Array {
   const rowMm = heightMm / rows;
-  const moments = new Float64Array(cells * 3);
+  const moments = new Float64Array(cells * 2);
   let yMm = rowMm / 2;
   for (let row = 0, run = 0; row < rows; row++, yMm += rowMm) {
     let fromMm = 0;
     for (const end = u32(rowStart, row + 1); run < end; run++) {
       const toMm = f64(runEndMm, run);
       const lengthMm = toMm - fromMm;
-      const at = u32(runCell, run) * 3;
-      moments[at] = f64(moments, at) + lengthMm;
-      moments[at + 1] = f64(moments, at + 1) + (lengthMm * (fromMm + toMm)) / 2;
-      moments[at + 2] = f64(moments, at + 2) + lengthMm * yMm;
+      const at = u32(runCell, run) * 2;
+      moments[at] = f64(moments, at) + lengthMm * (fromMm + toMm) * 0.5;
+      moments[at + 1] = f64(moments, at + 1) + lengthMm * yMm;
       fromMm = toMm;
     }
   }

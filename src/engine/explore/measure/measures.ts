@@ -73,13 +73,14 @@ function imbalance(map: CellMap, lab: Float64Array, moments: Float64Array, light
   let mass = 0;
   let massX = 0;
   let massY = 0;
-  for (let at = 0; at < map.cells * 3; at += 3) {
-    const darker = lightest - f64(lab, at);
-    mass += f64(moments, at) * darker;
-    massX += f64(moments, at + 1) * darker;
-    massY += f64(moments, at + 2) * darker;
+  for (let cell = 0; cell < map.cells; cell++) {
+    const darker = lightest - f64(lab, cell * 3);
+    mass += f64(map.areaMm2, cell) * darker;
+    massX += f64(moments, cell * 2) * darker;
+    massY += f64(moments, cell * 2 + 1) * darker;
   }
   if (!(mass > 0)) return 0;
-  const off = Math.hypot(massX / mass - map.widthMm / 2, massY / mass - map.heightMm / 2);
+  const perMass = map.heightMm / map.rows / mass;
+  const off = Math.hypot(massX * perMass - map.widthMm / 2, massY * perMass - map.heightMm / 2);
   return off / (Math.hypot(map.widthMm, map.heightMm) / 2);
 }

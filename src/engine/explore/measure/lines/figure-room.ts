@@ -15,7 +15,7 @@ export interface MapFigures {
   edges: EdgeLengths;
   /** Cells that take some of the sheet, largest first, the lower number first of equals. */
   bySize: Uint32Array;
-  /** Three a cell: its area ÷ row height, that × the x of its middle, that × the y, all in mm. */
+  /** Two a cell: its area ÷ row height × the x of its middle, and × the y, mm². */
   moments: Float64Array;
 }
 
@@ -40,7 +40,7 @@ export class FigureRoom {
             lengthMm: reals.subarray(at.lengthMm, at.lengthMm + pairs),
           },
           bySize: words.subarray(at.bySize, at.bySize + i32(ints, at.found + 1)),
-          moments: reals.subarray(at.moments, at.moments + map.cells * 3),
+          moments: reals.subarray(at.moments, at.moments + map.cells * 2),
         };
       }
       if (given !== MORE_PAIRS || this.pairsRoom >= MOST_PAIRS) return null;
@@ -61,7 +61,7 @@ export class FigureRoom {
       found: room.intList('found', 2),
       pairCells: room.intList('pairCells', pairsRoom * 2),
       lengthMm: room.realList('lengthMm', pairsRoom),
-      moments: room.realList('moments', cells * 3),
+      moments: room.realList('moments', cells * 2),
       bySize: room.intList('bySize', cells),
     };
     const slotsAt = room.intList('slots', slots);
@@ -79,7 +79,7 @@ export class FigureRoom {
     reals[at.lengthMm] = 0;
     ints.fill(-1, slotsAt, slotsAt + slots);
     ints.fill(0, lower, lower + 2 * DIGITS);
-    reals.fill(0, at.moments, at.moments + cells * 3);
+    reals.fill(0, at.moments, at.moments + cells * 2);
     words.set(rowStart.subarray(0, rows + 1), starts);
     reals.set(runEndMm.subarray(0, runs), ends);
     words.set(runCell.subarray(0, runs), cellOf);

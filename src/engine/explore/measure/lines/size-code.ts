@@ -118,10 +118,9 @@ export function writeMomentCode(code: PlainCode, lists: EdgeLists): void {
     code.during(run.below(end), () => {
       code.set(toMm, lists.reals('runEndMm').at(run));
       code.set(lengthMm, toMm.minus(fromMm));
-      code.set(at, lists.ints('runCell').at(run).times(3));
-      code.put(moments, at, moments.at(at).plus(lengthMm));
-      code.put(moments, at.plus(1), moments.at(at, 1).plus(lengthMm.times(fromMm.plus(toMm)).over(2)));
-      code.put(moments, at.plus(2), moments.at(at, 2).plus(lengthMm.times(yMm)));
+      code.set(at, lists.ints('runCell').at(run).left(1));
+      code.put(moments, at, moments.at(at).plus(lengthMm.times(fromMm.plus(toMm)).times(0.5)));
+      code.put(moments, at.plus(1), moments.at(at, 1).plus(lengthMm.times(yMm)));
       code.set(fromMm, toMm);
       code.add(run, 1);
     });
