@@ -24,6 +24,8 @@ const MEGA = 1_000_000;
 const MAX_STATES = 600_000;
 /** Share of the work on the order of screens that goes to exchange, where there is any. */
 const EXCHANGED = 0.85;
+/** Sheets up to which a wide beam is worth twice the work. */
+const MAX_BEAMED_SHEETS = 12;
 /** An empty press, before the word and after it. */
 const ALONE = { before: -1, after: -1 };
 
@@ -186,7 +188,7 @@ class PlanSearch {
     this.#takeScreens();
   }
 
-  /** A narrow beam tells what a wide one costs; a sixteenth of the round is for it. */
+  /** A narrow beam tells what a wide one costs; a small part of the round is for it. */
   #beamScreens(round: number, total: number): void {
     const { screenModel } = this.#compiled;
     const { random, meter } = this.#means;
@@ -195,7 +197,7 @@ class PlanSearch {
     const start = meter.units;
     const narrow = find(8);
     if (narrow) this.#screens.set(narrow);
-    const width = Math.min(4000, Math.floor((8 * 0.06 * total) / (meter.units - start)) - 8);
+    const width = Math.min(4000, Math.floor((8 * beamShare(screenModel) * total) / (meter.units - start)) - 8);
     const found = width > 8 ? find(width) : null;
     if (found && found.length < this.#screens.cost) this.#screens.set(found);
     this.#takeScreens();
@@ -274,6 +276,11 @@ class PlanSearch {
     if (!areFew(screenModel)) return 0.2;
     return screenModel.orders.length < MAX_FEW_SHEETS ? 0.55 : 0.3;
   }
+}
+
+/** Share of a round for a wide beam: with few sheets it finds what exchange does not. */
+function beamShare(model: Model): number {
+  return model.orders.length <= MAX_BEAMED_SHEETS ? 0.12 : 0.06;
 }
 
 /** Whether an exact search may get through. */

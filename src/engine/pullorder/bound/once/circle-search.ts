@@ -110,7 +110,7 @@ export class CircleSearch {
     const at = (depth + 1) * words;
     const list = (depth + 1) * letters;
     const count = this.#cover.cover({ set: this.#open, from: at }, { order: this.#listed, classes: this.#classes, to: list });
-    this.#meter.units += (count * words) >> 4;
+    this.#meter.units += (count * words) >> 5;
     let answer: boolean | null = false;
     for (let i = count - 1; i >= 0; i--) {
       // What is left is covered by too few classes.
