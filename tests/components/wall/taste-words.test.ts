@@ -16,6 +16,12 @@ describe('learntSentence', () => {
     );
   });
 
+  it('should not say so of what was taught since it was learnt', () => {
+    expect(learntSentence({ ...LITTLE, choices: 0 }, 1, true)).toBe(
+      '1 choice so far; press Arrange again, and the wall hangs by what you chose.',
+    );
+  });
+
   it('should claim nothing that is not clear', () => {
     expect(learntSentence(LITTLE, 4)).toBe('4 choices so far: too little to tell what you choose by.');
   });

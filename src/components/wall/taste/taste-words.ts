@@ -52,10 +52,13 @@ function claimsSentences(choices: number, claims: readonly Claim[]): string[] {
   return [choices < MANY ? say.choicesSoFarToo(choices) : say.noClearerThanChance(choices)];
 }
 
-/** What is known of a taste, in a sentence or two that claim no more than is known. */
-export function learntSentence({ choices, claims, foretold, against }: Learnt, taught: number): string {
+/**
+ * What is known of a taste, in a sentence or two that claim no more than is known.
+ * @param stale whether something was taught since it was learnt
+ */
+export function learntSentence({ choices, claims, foretold, against }: Learnt, taught: number, stale = false): string {
   if (taught === 0) return say.nothingIsChosenYet;
-  if (choices === 0) return say.choicesButOnlyOf(taught);
+  if (choices === 0) return stale ? say.choicesToArrangeBy(taught) : say.choicesButOnlyOf(taught);
   const parts = [
     against === null ? '' : say.youChoseOverAnd(against[0], against[1]),
     ...claimsSentences(choices, claims),

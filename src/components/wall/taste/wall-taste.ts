@@ -151,7 +151,7 @@ export class WallTaste extends LitElement {
     const { taught, learnt, stale } = this;
     this.toggleAttribute('data-unfolded', this.unfolded);
     return html`
-      <p role="status">${learnt === null ? say.learning : learntSentence(learnt, taught.length)}</p>
+      <p role="status">${learnt === null ? say.learning : learntSentence(learnt, taught.length, stale)}</p>
       <div class="row teach">
         <button class="main" @click=${() => this.askAgain()}>${say.thisOneOrThat}</button>
         ${this.furtherButton()}

@@ -29,6 +29,7 @@ export const say: typeof english = {
   neitherMuchNorLittle: (name) => `weder viel noch wenig ${name}`,
   nothingIsChosenYet:
     'Noch ist nichts gewählt. ‚Dieser oder der andere?‘ beantworten, Drucke anheften oder behalten, oder einige auswählen und „Lernen aus: ausgewählt“ drücken.',
+  choicesToArrangeBy: (taught) => `Bisher ${counted(taught, { one: 'Wahl', other: 'Wahlen' })}; mit Neu anordnen hängt die Wand danach.`,
   choicesButOnlyOf: (taught) =>
     `${counted(taught, { one: 'Wahl', other: 'Wahlen' })}, aber nur von Drucken, die gefallen, und keinen übergangenen: nichts, wovon sie zu unterscheiden wären. Zwei Drucke vergleichen.`,
   youChoseOverAnd: (against, against2) =>

@@ -28,6 +28,8 @@ export const say = speak('wall/taste', {
   neitherMuchNorLittle: (name: string) => `neither much nor little of ${name}`,
   nothingIsChosenYet:
     'Nothing is chosen yet. Answer ‘This one or that one?’, pin or keep prints, or select some and press Learn from selected.',
+  choicesToArrangeBy: (taught: number) =>
+    `${counted(taught, { one: 'choice', other: 'choices' })} so far; press Arrange again, and the wall hangs by what you chose.`,
   choicesButOnlyOf: (taught: number) =>
     `${counted(taught, { one: 'choice', other: 'choices' })}, but only of prints that you like and none that you passed over: nothing to tell them from. Compare two prints.`,
   youChoseOverAnd: (against: string, against2: string) =>
