@@ -28,7 +28,7 @@ import { FILM_PAPERS, FILM_SIDES, type FilmChoices, FILMS_AS, lieSentence, PRINT
 import type { FilmOffer } from './film-offers.ts';
 import { filmSheet } from './film-sheet.ts';
 import { filmsStyle } from './films-style.ts';
-import { screenTicks } from './screen-ticks.ts';
+import { screenTicks, usualTicks } from './screen-ticks.ts';
 
 const CUT_WORDS = say.eachSectionOfSheet;
 const TYPES = { pdf: 'application/pdf', svg: 'image/svg+xml', zip: 'application/zip' } as const;
@@ -40,7 +40,7 @@ export class Films extends LitElement {
 
   /** The screens that there are, asked for when the dialog opens. */
   @property({ attribute: false }) offers!: () => FilmOffer[];
-  /** Ids of those that are ticked at first; all when left out. */
+  /** Ids of those that are ticked at first; those to make, or else all, when left out. */
   @property({ attribute: false }) first: readonly string[] | null = null;
   /** The project's title. */
   @property() heading = '';
@@ -63,7 +63,7 @@ export class Films extends LitElement {
 
   private open(): void {
     this.all = this.offers();
-    this.ticked = new Set(this.first ?? this.all.map(({ id }) => id));
+    this.ticked = this.first === null ? usualTicks(this.all) : new Set(this.first);
     this.shown = this.chosen[0]?.id ?? '';
     const settings = this.settings ?? USUAL_FILMS;
     const { sheet } = this;

@@ -21,7 +21,7 @@ import { Work } from '../work.ts';
 import type { FilmOffer } from './film-offers.ts';
 import { filmsStyle } from './films-style.ts';
 import { pager } from './pager.ts';
-import { screenTicks } from './screen-ticks.ts';
+import { screenTicks, usualTicks } from './screen-ticks.ts';
 
 const KINDS = [
   { value: 'relief', label: say.plateToPrintFrom },
@@ -52,7 +52,7 @@ export class Plates extends LitElement {
 
   /** The screens that there are, asked for when the dialog opens. */
   @property({ attribute: false }) offers!: () => FilmOffer[];
-  /** Ids of those that are ticked at first; all when left out. */
+  /** Ids of those that are ticked at first; those to make, or else all, when left out. */
   @property({ attribute: false }) first: readonly string[] | null = null;
   @property() label = say.plates;
   /** The project's title. */
@@ -66,7 +66,7 @@ export class Plates extends LitElement {
 
   private open(): void {
     this.all = this.offers();
-    this.ticked = new Set(this.first ?? this.all.map(({ id }) => id));
+    this.ticked = this.first === null ? usualTicks(this.all) : new Set(this.first);
     this.dialog.showModal();
     this.lay();
   }

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { say } from '../../words/en/ui/films.ts';
+import { frameWord } from '../../words/frame-words.ts';
 import type { FilmOffer } from './film-offers.ts';
 
 interface ScreenTicks {
@@ -12,9 +13,19 @@ interface ScreenTicks {
   tick(ids: ReadonlySet<string>, last?: string): void;
 }
 
+function toBeMade(all: readonly FilmOffer[]): FilmOffer[] {
+  return all.filter(({ state }) => state === 'to make');
+}
+
+/** Ids of the screens that are ticked where nothing else is asked for: those on the prep list; without one, all. */
+export function usualTicks(all: readonly FilmOffer[]): Set<string> {
+  const some = toBeMade(all);
+  return new Set((some.length > 0 ? some : all).map(({ id }) => id));
+}
+
 /** The screens that there are, to be ticked one by one or all at once. */
 export function screenTicks({ all, ticked, label, tick }: ScreenTicks) {
-  const toMake = all.filter(({ state }) => state === 'to make');
+  const toMake = toBeMade(all);
   const pick = (words: string, films: readonly FilmOffer[]) =>
     html`<button type="button" class="quiet" @click=${() => tick(new Set(films.map(({ id }) => id)))}>${words}</button>`;
   return html`<div>
@@ -34,7 +45,7 @@ export function screenTicks({ all, ticked, label, tick }: ScreenTicks) {
               else if (ids.delete(id)) tick(ids);
             }}
           />
-          <b>${key}</b><span class="name">${screen.name}</span>${state === 'drawn' ? nothing : html`<span class="soft">${state}</span>`}
+          <b>${key}</b><span class="name">${screen.name}</span>${state === 'drawn' ? nothing : html`<span class="soft">${frameWord(state)}</span>`}
         </label>`,
       )}
     </div>
