@@ -12,6 +12,7 @@ import type { PaperAsked, PaperChoice } from '../output/papers/paper-choice.ts';
 import type { StatePictures } from '../ui/print/state-pictures.ts';
 import { say } from '../words/en/press/room.ts';
 import { nowEndWords, outsideWords } from '../words/now-words.ts';
+import { unmadeWords } from '../words/supply-words.ts';
 import { foundFigures } from './log/found-figures.ts';
 import './grid/set-up-grid.ts';
 import './plan/advice-list.ts';
@@ -73,7 +74,7 @@ export function planResult(result: PlanResult) {
   return html`
     <section aria-labelledby="order">
       <div class="result">${found(visit, made)}${buttons(result, made, done.size)}</div>
-      ${outOfDate(visit)}${strayedLine(visit)}
+      ${outOfDate(visit)}${strayedLine(visit)}${unmade(made)}
       <div class="days">
         <h3>${say.byClock}</h3>
         ${now === null ? nothing : html`<p>${nowEndWords(plan, now)} ${outsideWords(plan, now)}</p>`}
@@ -116,6 +117,12 @@ export function planResult(result: PlanResult) {
       @print=${result.printWeek}
     ></press-week>
   `;
+}
+
+/** Which of its screens are not made yet, where the Drawer or a prep list says of any how it stands. */
+function unmade({ plan, screenStates }: MadePlan) {
+  const words = unmadeWords(plan, screenStates);
+  return words === '' ? nothing : html`<p>${words}</p>`;
 }
 
 /** How good the order is. */

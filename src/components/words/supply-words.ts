@@ -1,8 +1,9 @@
+import type { FrameState } from '../../engine/explore/prepare/frames.ts';
 import type { TestSheet } from '../../engine/log/test-sheet.ts';
 import { type VisitFigures, wholeFigures } from '../../engine/visit/visit-figures.ts';
 import type { InkNeed, PressPlan } from '../../engine/visit/visit.ts';
 import { say } from './en/phrases/plan.ts';
-import { gramsText } from './plan-words.ts';
+import { gramsText, listed } from './plan-words.ts';
 
 /** Where the grams come from, since most of it is from memory. */
 export const GRAMS_NOTE = say.wetInkForSheets;
@@ -54,6 +55,22 @@ export function leftBehindWords(plan: Pick<PressPlan, 'inks' | 'cards'>, press: 
   const times = plan.cards.filter(({ ink, inkChange }) => inkChange && ink.key === most.key).length;
   const comes = times === 1 ? say.once : say.times(times);
   return say.comesOnSoG({ why, name: most.name, comes, grams: gramsText(most.lossG), grams2: gramsText(most.grams) });
+}
+
+/** More screens than this are counted, not named. */
+const MOST_SCREENS_NAMED = 8;
+
+/**
+ * 'Screens 10 and 12 of this order are not made yet; the first is needed for set-up 10.'; '' where all are made, and
+ * where nothing was said of any.
+ */
+export function unmadeWords({ cards }: Pick<PressPlan, 'cards'>, states: ReadonlyMap<string, FrameState> | undefined): string {
+  if (states === undefined) return '';
+  const missing = cards.filter(({ screen }) => states.get(screen.key) !== 'made');
+  const keys = [...new Set(missing.map(({ screen }) => screen.key))];
+  const [first] = missing;
+  if (first === undefined) return '';
+  return say.screensNotMade(keys.length > MOST_SCREENS_NAMED ? '' : listed(keys), keys.length, first.number);
 }
 
 /** '3 screens to make', or how many of them are made already. */

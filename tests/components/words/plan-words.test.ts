@@ -22,7 +22,7 @@ import {
   setUpTags,
   timeWords,
 } from '../../../src/components/words/plan-words.ts';
-import { inkSplit } from '../../../src/components/words/supply-words.ts';
+import { inkSplit, unmadeWords } from '../../../src/components/words/supply-words.ts';
 import type { RestPlan } from '../../../src/engine/log/rest.ts';
 import type { PressPlan } from '../../../src/engine/visit/visit.ts';
 
@@ -265,5 +265,32 @@ describe('the words of what is left', () => {
     expect(beginWords(rest({ day: 2, minute: 0, wetSheets: 0, stays: ['7', '3'] }))).toContain('; screens 7 and 3 stay on the press.');
     expect(beginWords(rest({ day: 2, minute: 0, wetSheets: 0, stays: null }))).toBe('From day 2, 9:30 on: everything is dry.');
     expect(needsWords(rest({ day: 2, minute: 0, wetSheets: 0, stays: null }))).toBe('Done on day 3, and a rack for 4 wet sheets.');
+  });
+});
+
+describe('unmadeWords', () => {
+  const cards = ['4', '7', '4', '9'].map((key, at) => ({ number: at + 1, screen: { key } })) as unknown as PressPlan['cards'];
+  it('should name the screens that are not made and the set-up that needs the first, and say nothing where nobody said anything', () => {
+    expect(unmadeWords({ cards }, undefined)).toBe('');
+    expect(unmadeWords({ cards }, new Map(['4', '7', '9'].map((key) => [key, 'made'])))).toBe('');
+    expect(
+      unmadeWords(
+        { cards },
+        new Map([
+          ['4', 'made'],
+          ['7', 'to make'],
+        ]),
+      ),
+    ).toBe('Screens 7 and 9 of this order are not made yet; the first is needed for set-up 2.');
+    expect(
+      unmadeWords(
+        { cards },
+        new Map([
+          ['4', 'made'],
+          ['7', 'made'],
+          ['9', 'film made'],
+        ]),
+      ),
+    ).toBe('Screen 9 of this order is not made yet; it is needed for set-up 4.');
   });
 });

@@ -103,7 +103,7 @@ export const setUpGridStyle = css`
   }
   th button {
     display: grid;
-    grid-template-columns: 36px 42px minmax(0, 1fr) auto;
+    grid-template-columns: 44px 42px minmax(0, 1fr) auto;
     gap: 0 var(--space-5);
     align-items: center;
     justify-content: stretch;
@@ -153,7 +153,7 @@ export const setUpGridStyle = css`
   }
   @media screen and (min-width: 761px) {
     .close th button {
-      grid-template-columns: 36px 26px minmax(0, 1fr) auto;
+      grid-template-columns: 42px 26px minmax(0, 1fr) auto;
       gap: 0 var(--space-4);
       min-width: 284px;
       padding-right: var(--space-4);
@@ -246,7 +246,7 @@ export const setUpGridStyle = css`
   @media screen and (max-width: 760px) {
     th button {
       min-width: 190px;
-      grid-template-columns: 34px minmax(0, 1fr);
+      grid-template-columns: 44px minmax(0, 1fr);
       gap: 1px var(--space-4);
       padding: var(--space-3) var(--space-4) var(--space-3) var(--space-2);
     }

@@ -43,11 +43,9 @@ export const say: typeof english = {
   noOrderHasFewer: (setUps, mounts) =>
     `Keine Reihenfolge hat weniger als ${counted(setUps, { one: 'Einrichtung', other: 'Einrichtungen' })} und ${counted(mounts, { one: 'Siebwechsel', other: 'Siebwechsel' })}`,
   thisOneIsProven: (floor) => `${floor}: diese hat erwiesen von beidem die wenigsten.`,
-  atMostMountsMore: (overMounts) =>
-    `höchstens ${counted(overMounts, { one: 'Siebwechsel', other: 'Siebwechsel' })} mehr als die wenigsten, die möglich sind`,
+  atMostMountsMore: (overMounts) => `höchstens ${counted(overMounts, { one: 'Siebwechsel', other: 'Siebwechsel' })} mehr als nötig`,
   fewestMounts: 'die wenigsten Siebwechsel',
-  atMostSetUps: (overSetUps) =>
-    `höchstens ${counted(overSetUps, { one: 'Einrichtung', other: 'Einrichtungen' })} mehr als die wenigsten, die möglich sind`,
+  atMostSetUps: (overSetUps) => `höchstens ${counted(overSetUps, { one: 'Einrichtung', other: 'Einrichtungen' })} mehr als nötig`,
   fewestSetUps: 'die wenigsten Einrichtungen',
   and2: ' und ',
   thisOneHas: (floor, theParts) => `${floor}: diese hat ${theParts}.`,
@@ -128,6 +126,8 @@ export const say: typeof english = {
   times: (times) => `${times}-mal`,
   comesOnSoG: ({ why, name, comes, grams, grams2 }) =>
     `${why} ${name} kommt ${comes} an die Presse, also bleiben ${grams} g von ${grams2} g zurück: weniger Farbwechsel, oder der Verlust, der wirklich gewogen wird, brauchen weniger.`,
+  screensNotMade: (named, count, setUp) =>
+    `${named === '' ? `${count} Siebe` : plural(count, { one: `Sieb ${named}`, other: `Die Siebe ${named}` })} dieser Druckfolge ${plural(count, { one: 'ist noch nicht gemacht; gebraucht wird es', other: 'sind noch nicht gemacht; das erste wird gebraucht' })} für Einrichtung ${setUp}.`,
   screensToMake: (all) => `${counted(all, { one: 'Sieb', other: 'Siebe' })} zu machen`,
   screensOfThemMade: (all, made, all2) => `${counted(all, { one: 'Sieb', other: 'Siebe' })}, davon ${made} gemacht, ${all2} zu machen`,
 };

@@ -76,7 +76,7 @@ export const say: typeof english = {
   ofTitle: (title) => ` von ${title}`,
   proof: (useIsProof, number, theOf) => `${useIsProof ? 'Probedruck' : 'Zuschuss'} ${number}${theOf}`,
   differently: 'anders',
-  dryAt: (when) => `trocken um ${when}`,
+  dryAt: (when) => `trocken ${when}`,
   wetBeside: (when) => `daneben nass, ${when}`,
   sheetPulledDifferently: (number, differs, use) => `Bogen ${number}${differs ? ' anders' : ''} gedruckt${use}`,
   spoiled: 'verdruckt',

@@ -128,6 +128,8 @@ export const say = speak('phrases/plan', {
   times: (times: number) => `${times} times`,
   comesOnSoG: ({ why, name, comes, grams, grams2 }: { why: string; name: string; comes: string; grams: string; grams2: string }) =>
     `${why} ${name} comes on ${comes}, so ${grams} g of its ${grams2} g stay behind: fewer changes of ink, or the loss that you really weigh, take less.`,
+  screensNotMade: (named: string, count: number, setUp: number) =>
+    `${named === '' ? `${count} screens` : plural(count, { one: `Screen ${named}`, other: `Screens ${named}` })} of this order ${plural(count, { one: 'is not made yet; it', other: 'are not made yet; the first' })} is needed for set-up ${setUp}.`,
   screensToMake: (all: number) => `${counted(all, { one: 'screen', other: 'screens' })} to make`,
   screensOfThemMade: (all: number, made: number, all2: number) =>
     `${counted(all, { one: 'screen', other: 'screens' })}, ${made} of them made, ${all2} to make`,
