@@ -48,8 +48,8 @@ export const logPressStyle = css`
     font-variant-numeric: tabular-nums;
   }
   .beds button[aria-pressed='true'] {
-    border-color: var(--ink);
-    box-shadow: inset 0 -3px 0 var(--accent);
+    border-color: var(--ink) var(--ink) var(--accent);
+    border-bottom-width: 3px;
     font-weight: 650;
   }
   .stale {
