@@ -266,7 +266,6 @@ export class WallScene implements SteeredWall {
 
   /** Draws before the browser shows the page again. */
   private drawNow(): void {
-    this.refresh();
     cancelAnimationFrame(this.frame);
     this.draw(performance.now());
   }

@@ -120,9 +120,11 @@ export class CloseUpPrints {
     }
   }
 
-  /** Takes away all but some. */
-  keepOnly(kept: ReadonlySet<number>): void {
-    for (const index of this.laid.keys()) if (!kept.has(index)) this.drop(index);
+  /** Takes away all but some. @returns whether there were others */
+  keepOnly(kept: ReadonlySet<number>): boolean {
+    const others = [...this.laid.keys()].filter((index) => !kept.has(index));
+    for (const index of others) this.drop(index);
+    return others.length > 0;
   }
 
   private drop(index: number): void {

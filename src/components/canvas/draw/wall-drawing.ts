@@ -4,6 +4,7 @@ import type { Picture } from '../../../workers/api/picture-api.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
 import { closeUpProgram, CloseUpPrints } from './close-up-prints.ts';
 import { HungPrints } from './hung-prints.ts';
+import { pageSource } from './page-source.ts';
 import type { PrintDrawing, WallFrame } from './print-drawing.ts';
 import { type Frame, frameOf } from './print-frame.ts';
 import type { PrintPages } from './print-pages.ts';
@@ -99,8 +100,7 @@ class WallDrawing implements PrintDrawing {
   }
 
   forgetCloseUps(but: ReadonlySet<number> = new Set()): void {
-    this.closeUps.keepOnly(but);
-    this.cache?.forget();
+    if (this.closeUps.keepOnly(but)) this.cache?.forget();
   }
 
   draw(frame: WallFrame): void {
@@ -115,7 +115,13 @@ class WallDrawing implements PrintDrawing {
   private showCached(frame: WallFrame): boolean {
     const { view, screen } = frame;
     if (this.stale) this.cache?.forget();
-    if (this.stale || !frame.moves) return false;
+    if (this.stale) return false;
+    if (!frame.moves) {
+      // What was drawn just so need not be drawn again.
+      if (this.cache?.serves(screen) !== true || !this.cache.exact(view) || !this.cache.reaches(view, false)) return false;
+      this.cache.show(this.renderer, view);
+      return true;
+    }
     if (this.cache?.serves(screen) !== true) {
       this.cache?.destroy();
       this.cache = new WallCache(screen);
@@ -149,8 +155,26 @@ class WallDrawing implements PrintDrawing {
     else this.renderer.render({ container: this.stage });
   }
 
-  /** Puts the prints in view into their groups. */
-  private gather({ view, screen, planned, at, rehanging }: WallFrame, pad: number): void {
+  /**
+   * Draws a frame aside, step by step, so that showing it is a copy: the page waits, whenever it is shown, for all that the
+   * graphics card was asked for before.
+   */
+  async prepare(frame: WallFrame): Promise<void> {
+    const { gl, texture } = this.renderer;
+    const { hung, far } = this.seen(frame, CACHE_PAD);
+    const places = hung.map((index) => this.pages.placesOf(index));
+    for (const page of new Set(places.flatMap(({ small, map, colours }) => (far ? [small.page] : [map.page, colours.page])))) {
+      texture.initSource(pageSource(page));
+      await drawn(gl);
+    }
+    this.cache = new WallCache(frame.screen);
+    this.uniforms.uniforms.uTaps = 4;
+    this.drawAnew(frame, CACHE_PAD);
+    await drawn(gl);
+  }
+
+  /** The prints that a frame shows, a key for which these are, and whether they are seen from far. */
+  private seen({ view, screen, planned, rehanging }: WallFrame, pad: number): { hung: number[]; key: string; far: boolean } {
     const { scale } = view;
     const range = planned.bins(
       (-view.x - pad) / scale,
@@ -161,11 +185,17 @@ class WallDrawing implements PrintDrawing {
     const printPx = planned.plan.printHeight * scale * screen.density;
     const far = printPx <= this.pages.smallRows * MOST_ENLARGED;
     const key = `${range.firstColumn},${range.endColumn},${range.firstRow},${range.endRow},${far}`;
+    const hung = (rehanging ? [...planned.plan.sequence] : planned.in(range)).filter((index) => this.pages.has(index));
+    return { hung, key, far };
+  }
+
+  /** Puts the prints in view into their groups. */
+  private gather(frame: WallFrame, pad: number): void {
+    const { hung, key, far } = this.seen(frame, pad);
     if (!this.stale && key === this.inView) return;
     this.stale = false;
     this.inView = key;
-    const hung = (rehanging ? [...planned.plan.sequence] : planned.in(range)).filter((index) => this.pages.has(index));
-    this.prints.show(hung, at, this.lookOf, far);
+    this.prints.show(hung, frame.at, this.lookOf, far);
   }
 
   private readonly lookOf = (index: number): number =>

@@ -24,6 +24,11 @@ export class WallPrints {
   private readonly pace: WallPace;
   private readonly listener: DrawingListener;
   private drawing: PrintDrawing;
+  /** The one that takes its place soon, and hears all that it hears. */
+  private coming: PrintDrawing | null = null;
+  private frame: WallFrame | null = null;
+  /** The finer pictures, until the graphics card has them. */
+  private closeUps: Map<number, Picture> | null = new Map();
   /** What the drawing was last told of each kind, for the one that takes its place. */
   private readonly told = new Map<string, (drawing: PrintDrawing) => void>();
   private card: Promise<void> | null = null;
@@ -52,35 +57,44 @@ export class WallPrints {
   /** Hangs the prints of a batch at their numbers. */
   add(batch: WallBatch): void {
     this.pages.add(batch);
-    this.drawing.changed();
+    this.changed();
   }
 
   /** Takes all prints down. */
   clear(): void {
-    this.drawing.clear();
+    this.forgetDrawn();
     this.pages.clear();
+  }
+
+  private forgetDrawn(): void {
+    for (const drawing of this.drawings) drawing.clear();
+    this.closeUps?.clear();
+  }
+
+  private get drawings(): PrintDrawing[] {
+    return this.coming === null ? [this.drawing] : [this.drawing, this.coming];
   }
 
   /** Takes all prints down, so that they can hang again. */
   putAside(): PagesAside {
-    this.drawing.clear();
+    this.forgetDrawn();
     return this.pages.putAside();
   }
 
   /** Hangs prints that were put aside in the place of all others. */
   hangAgain(aside: PagesAside): void {
-    this.drawing.clear();
+    this.forgetDrawn();
     this.pages.hangAgain(aside);
   }
 
   /** Says that prints are to be gathered and drawn anew with the next frame. */
   changed(): void {
-    this.drawing.changed();
+    for (const drawing of this.drawings) drawing.changed();
   }
 
   private tell(what: string, tell: (drawing: PrintDrawing) => void): void {
     this.told.set(what, tell);
-    tell(this.drawing);
+    this.drawings.forEach(tell);
   }
 
   /** @param size of the canvas, CSS px, with its device px to one of them */
@@ -111,9 +125,10 @@ export class WallPrints {
     this.tell('focus', (drawing) => drawing.setFocus(index, strong));
   }
 
-  /** Lays a finer picture over a print; it stays until it is forgotten, `clear`, or until another drawing takes over. */
+  /** Lays a finer picture over a print; it stays until it is forgotten or `clear`. */
   addCloseUp(index: number, picture: Picture): void {
-    this.drawing.addCloseUp(index, picture);
+    for (const drawing of this.drawings) drawing.addCloseUp(index, picture);
+    this.closeUps?.set(index, picture);
   }
 
   /** Height of the finer picture over a print, px; 0 when there is none. */
@@ -122,10 +137,12 @@ export class WallPrints {
   }
 
   forgetCloseUps(but?: ReadonlySet<number>): void {
-    this.drawing.forgetCloseUps(but);
+    for (const drawing of this.drawings) drawing.forgetCloseUps(but);
+    for (const index of this.closeUps?.keys() ?? []) if (but?.has(index) !== true) this.closeUps?.delete(index);
   }
 
   draw(frame: WallFrame): void {
+    this.frame = frame;
     this.drawing.draw(frame);
     // The first prints hang: now the library does not hold them up.
     if (this.mapRows > 0) void this.toCard();
@@ -145,13 +162,20 @@ export class WallPrints {
     const card = await cardDrawing(this.pages, this.pace);
     if (this.gone) return card?.destroy();
     if (card === null) return this.listener.plain(null);
+    for (const tell of this.told.values()) tell(card);
+    // Drawn again they would come one by one, each with a drawing of the whole wall.
+    for (const [index, picture] of this.closeUps ?? []) card.addCloseUp(index, picture);
+    this.closeUps = null;
+    this.coming = card;
+    if (this.frame !== null) await card.prepare(this.frame);
+    this.coming = null;
+    if (this.gone) return card.destroy();
     const before = this.drawing;
     this.drawing = card;
     const { canvas } = card;
     canvas.setAttribute('aria-hidden', 'true');
     canvas.addEventListener('webglcontextlost', () => this.listener.lost(true));
     canvas.addEventListener('webglcontextrestored', () => this.listener.lost(false));
-    for (const tell of this.told.values()) tell(card);
     before.canvas.replaceWith(canvas);
     before.destroy();
     this.listener.changed();
