@@ -45,6 +45,8 @@ export class WallRoom extends LitElement {
   /** Whether the code was asked for of what must stay: below the fold, it does not hold up the first prints. */
   private holdsAsked = false;
   private readonly trouble = (sentence: string): void => this.store.trouble('wall', sentence);
+  /** The settings have a task of their own, as all at once hold the page up. */
+  @state() private settingsStand = false;
   private readonly narrowness = matchMedia('(max-width: 760px)');
   private readonly run = new WallRun({
     begin: ({ asked, inputs, derived }) => {
@@ -77,6 +79,7 @@ export class WallRoom extends LitElement {
     if (this.opened === this.store.opened) return;
     this.opened = this.store.opened;
     this.check.forget();
+    clearTimeout(this.pause);
     this.run.clear();
     if (this.hasUpdated) this.view.clear();
   };
@@ -115,10 +118,10 @@ export class WallRoom extends LitElement {
   }
 
   protected override updated(): void {
-    const { store } = this;
+    if (!this.settingsStand) setTimeout(() => (this.settingsStand = true));
     const change = this.check.changeTo(this.inputs);
     if (change !== 'none') void this.settingsChanged(change);
-    void this.run.hangPins(store.project.pins ?? []);
+    void this.run.hangPins(this.store.project.pins ?? []);
     if (!this.holdsAsked && (this.run.found > 0 || this.run.ended || this.check.problems.length > 0)) {
       this.holdsAsked = true;
       setTimeout(() => fetchPart(() => import('./settings/wall-holds.ts'), this.trouble));
@@ -241,17 +244,15 @@ export class WallRoom extends LitElement {
   }
 
   private settings() {
-    const { store } = this;
+    const { store, settingsStand } = this;
     const { project } = store;
-    return html`
-      <wall-settings .store=${store} .project=${project} .problems=${this.check.problems}></wall-settings>
+    if (!settingsStand) return nothing;
+    return html`<wall-settings .store=${store} .project=${project} .problems=${this.check.problems}></wall-settings>
       <wall-seen .store=${store} .seen=${project.seen ?? []}></wall-seen>
       <section aria-labelledby="holds">
-        <h3 id="holds">${say.whatMustStay}</h3>
-        ${holdsSentence(store)}
+        <h3 id="holds">${say.whatMustStay}</h3> ${holdsSentence(store)}
         <wall-holds .store=${store} .project=${project} .problems=${this.check.problems}></wall-holds>
-      </section>
-    `;
+      </section>`;
   }
 
   override render() {
