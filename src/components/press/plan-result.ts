@@ -74,7 +74,7 @@ export function planResult(result: PlanResult) {
   return html`
     <section aria-labelledby="order">
       <div class="result">${found(visit, made)}${buttons(result, made, done.size)}</div>
-      ${outOfDate(visit)}${strayedLine(visit)}${unmade(made)}
+      ${outOfDate(visit)}${strayedLine(visit)}
       <div class="days">
         <h3>${say.byClock}</h3>
         ${now === null ? nothing : html`<p>${nowEndWords(plan, now)} ${outsideWords(plan, now)}</p>`}
@@ -128,7 +128,7 @@ function unmade({ plan, screenStates }: MadePlan) {
 /** How good the order is. */
 function found(visit: PressVisit, made: MadePlan) {
   const { running, stopped } = visit.run;
-  return html`<div>${planHead(made.plan, { running, stopped, longer: () => visit.findLonger() })}</div>`;
+  return html`<div>${planHead(made.plan, { running, stopped, longer: () => visit.findLonger() })}${unmade(made)}</div>`;
 }
 
 /** What to do with an order that the project has left behind. */

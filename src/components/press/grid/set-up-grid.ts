@@ -22,8 +22,8 @@ const MOST_COLUMNS = 60;
 const LEAST_FOR_TITLE = 4;
 /** Rows that are drawn in one go: all of a long order would hold the page for seconds. */
 const ROWS_AT_ONCE = 12;
-/** From more columns than this on they stand close, so that thirty fit beside a card on a laptop. */
-const WIDE_PLAN = 20;
+/** From more columns than this on they stand close, so that all fit beside a card on a laptop. */
+const WIDE_PLAN = 16;
 
 /**
  * The set-up grid: rows are set-ups in time, columns are numbered sheets, a filled square is a pull.

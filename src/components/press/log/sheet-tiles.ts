@@ -95,7 +95,7 @@ export class SheetTiles extends LitElement {
     const use = sheet.use === 'proof' || sheet.use === 'over' ? useWord(sheet.use) : '';
     return html`<li>
       <button
-        class="tick ${use}"
+        class="tick ${use === '' ? '' : sheet.use}"
         role="checkbox"
         data-where=${where}
         aria-checked=${on && !sheet.spoiled ? 'true' : 'false'}

@@ -127,7 +127,7 @@ export const say: typeof english = {
   comesOnSoG: ({ why, name, comes, grams, grams2 }) =>
     `${why} ${name} kommt ${comes} an die Presse, also bleiben ${grams} g von ${grams2} g zurück: weniger Farbwechsel, oder der Verlust, der wirklich gewogen wird, brauchen weniger.`,
   screensNotMade: (named, count, setUp) =>
-    `${named === '' ? `${count} Siebe` : plural(count, { one: `Sieb ${named}`, other: `Die Siebe ${named}` })} dieser Druckfolge ${plural(count, { one: 'ist noch nicht gemacht; gebraucht wird es', other: 'sind noch nicht gemacht; das erste wird gebraucht' })} für Einrichtung ${setUp}.`,
+    `${named === '' ? `${count} Siebe` : plural(count, { one: `Sieb ${named}`, other: `Die Siebe ${named}` })} dieser Druckfolge ${plural(count, { one: 'ist', other: 'sind' })} noch nicht gemacht; Einrichtung ${setUp} braucht ${plural(count, { one: 'es', other: 'das erste' })}.`,
   screensToMake: (all) => `${counted(all, { one: 'Sieb', other: 'Siebe' })} zu machen`,
   screensOfThemMade: (all, made, all2) => `${counted(all, { one: 'Sieb', other: 'Siebe' })}, davon ${made} gemacht, ${all2} zu machen`,
 };

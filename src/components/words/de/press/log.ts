@@ -38,7 +38,7 @@ export const say: typeof english = {
   toSetUp: (number) => `Zu Einrichtung ${number}`,
   toSetUpAtBed: (number, bed) => `Zu Einrichtung ${number} an Tisch ${bed}`,
   beds: 'Drucktische',
-  bedSetUp: (bed, number) => `Tisch ${bed}: Einrichtung ${number}`,
+  bedSetUp: (bed, number) => `Tisch ${bed}: Nr. ${number}`,
   bedIsDone: (bed) => `Tisch ${bed}: nichts mehr zu tun`,
   withA: (wait) => `; ${wait}`,
   strokes: (strokes, tags) => `${counted(strokes, { one: 'Rakelzug', other: 'Rakelzüge' })}${tags}`,
