@@ -33,7 +33,8 @@ export class NumberLabels {
     this.density = density;
     this.canvas.width = Math.round(width * density);
     this.canvas.height = Math.round(height * density);
-    this.blank = true;
+    // It is blank now, but a browser that hid it goes on to show what stood there until something is drawn.
+    this.blank = false;
   }
 
   /** @param inView gives the prints in view, by number; asked only when they are large enough for numbers */
