@@ -71,7 +71,7 @@ export const say: typeof english = {
   washUp: 'auswaschen',
   to: (wallClock, wallClock2) => `${wallClock} bis ${wallClock2}`,
   setUpIn: ({ when, number, key, name, key2, what }) => `${when}: Einrichtung ${number}, ${key} ${name} in ${key2}: ${what}`,
-  bed: (bed) => `, Drucktisch ${bed}`,
+  bed: (bed) => `, Tisch ${bed}`,
   none: 'keine',
   waiting: (minutes) => `, ${minutes} Warten`,
   daySetUps: (day, bed, numbers, minutes) => `Tag ${day}${bed}: Einrichtungen ${numbers}${minutes}`,
