@@ -41,7 +41,8 @@ const VAIN_ONCE_SHARE = 0.2;
  * whose lower bound holds even when it is cut short. Where there are more than a few sheets, what all
  * pairs, triples and fours need is rounded up at every size of set (`SubsetSums`) besides, and sets
  * that do not fit with only so many of each letter are taken in (`CapCuts`). Where letters are many,
- * circles say more: of letters that precede one another round and round one comes twice (`OnceSearch`).
+ * circles say more: of letters that precede one another round and round one comes twice (`OnceSearch`);
+ * on top of that comes how many letters come more than twice (`TimesLevels`).
  *
  * Which sets X: groups that split all letters and clash much, then sets that need more than the
  * present cheapest mix of fractions gives them (`coverLp`). What was tried:
