@@ -12,8 +12,8 @@ import { edgesWith } from './map-limits.ts';
 import { checkOffset } from './placement.ts';
 import type { PlacedSpans, Pull, RowGrid, Stack } from './types.ts';
 
-/** When the kept spans and turned outlines hold more values than this (about 16 MB), all are dropped and begun anew. */
-const MAX_KEPT_VALUES = 2_000_000;
+/** When the kept spans and turned outlines hold more values than this (about 8 MB), all are dropped and begun anew. */
+const MAX_KEPT_VALUES = 1_000_000;
 /** Lays downwards are told apart to this many parts of a millimetre. */
 const PHASE_STEPS_PER_MM = 1e9;
 
