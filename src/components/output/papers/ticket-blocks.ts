@@ -36,10 +36,10 @@ export function ticketBlocks({ plan, recipes, input }: MadePlan, onlyDay: number
       columns: [
         { head: '', share: 0.04 },
         { head: say.from, share: 0.15 },
-        { head: say.ink, share: 0.16 },
+        { head: say.ink, share: 0.14 },
         { head: say.fill, share: 0.11 },
-        { head: say.for, share: 0.36 },
-        { head: say.ofIt, share: 0.18 },
+        { head: say.for, share: 0.34 },
+        { head: say.ofIt, share: 0.22 },
       ],
       rows,
     },
