@@ -43,19 +43,7 @@ function pulledOn(sheet: RestSheet, { rest, press }: RestInput, now: VisitNow): 
     const pull = sheet.pulls[i];
     const ink = recipe.inks.find((each) => each.id === pull?.ink);
     if (event === undefined || pull === undefined || ink === undefined) return [];
-    // A clock that was set back must not make films wet that are yet to come.
-    const atMinute = Math.min(clockNow, clockNow + (event.atMs - now.atMs) / 60_000);
-    return [
-      {
-        sheet: sheet.number,
-        id,
-        pull,
-        ink: ink.name,
-        atMinute,
-        dryMinute: atMinute + ink.dryMinutes,
-        stackMinute: atMinute + stackMinutesOf(ink),
-      },
-    ];
+    return [{ sheet: sheet.number, id, pull, ...driesOn(ink, { now, clockNow, atMs: event.atMs }) }];
   });
 }
 
@@ -65,20 +53,15 @@ function testFilms({ rest, press }: RestInput, now: VisitNow): FilmOfRecipe[] {
   return (rest.test?.tried ?? []).flatMap(({ event, recipe, pull }): FilmOfRecipe[] => {
     const ink = entryAt(rest.recipes, recipe).inks.find((each) => each.id === pull.ink);
     if (ink === undefined) return [];
-    const atMinute = Math.min(clockNow, clockNow + (event.atMs - now.atMs) / 60_000);
-    return [
-      {
-        sheet: ANY_SHEET,
-        id: pull.id,
-        recipe,
-        pull,
-        ink: ink.name,
-        atMinute,
-        dryMinute: atMinute + ink.dryMinutes,
-        stackMinute: atMinute + stackMinutesOf(ink),
-      },
-    ];
+    return [{ sheet: ANY_SHEET, id: pull.id, recipe, pull, ...driesOn(ink, { now, clockNow, atMs: event.atMs }) }];
   });
+}
+
+/** When a film of an ink was pulled and is dry, minutes from the first day's start. */
+function driesOn(ink: Recipe['inks'][number], { now, clockNow, atMs }: { now: VisitNow; clockNow: number; atMs: number }) {
+  // A clock that was set back must not make films wet that are yet to come.
+  const atMinute = Math.min(clockNow, clockNow + (atMs - now.atMs) / 60_000);
+  return { ink: ink.name, atMinute, dryMinute: atMinute + ink.dryMinutes, stackMinute: atMinute + stackMinutesOf(ink) };
 }
 
 function clockMinute({ day, minuteOfDay }: VisitNow, dayStartMinute: number): number {

@@ -1,6 +1,7 @@
 import { f64 } from '../../base/at.ts';
 import { BOOLEAN_GRID_MM } from '../booleans.ts';
 import type { Box } from '../types.ts';
+import { crossings } from './level-line.ts';
 import type { Prepared } from './shared-area.ts';
 
 /** Edges nearer to each other than this may meet once they lie on the grid of booleans. */
@@ -76,18 +77,6 @@ function outside(rings: readonly Float64Array[], { rings: area, box }: Prepared)
   return rings.every((ring) => {
     const [x, y] = [f64(ring, 0), f64(ring, 1)];
     if (x < box.xMm || x > box.xMm + box.widthMm || y < box.yMm || y > box.yMm + box.heightMm) return true;
-    let inside = false;
-    for (const edge of area) {
-      let x0 = f64(edge, edge.length - 2);
-      let y0 = f64(edge, edge.length - 1);
-      for (let i = 0; i < edge.length; i += 2) {
-        const x1 = f64(edge, i);
-        const y1 = f64(edge, i + 1);
-        if (y0 <= y !== y1 <= y && x0 + ((y - y0) * (x1 - x0)) / (y1 - y0) > x) inside = !inside;
-        x0 = x1;
-        y0 = y1;
-      }
-    }
-    return !inside;
+    return crossings(area, y).filter((at) => at > x).length % 2 === 0;
   });
 }
