@@ -71,8 +71,10 @@ function cutPrint(store: AppStore, sections: Recipe[]): void {
 
 /** First which pulls meet, then the search itself: long stacks of drawings take a while before any order is there. */
 function howFar({ measured, worked }: PlanRun) {
-  const [share, words] = measured < 1 ? [measured, say.seeingWhichMeet] : [worked, ''];
-  return html`<ps-progress label=${words || say.lookingForOrder} words="${words} ${Math.round(100 * share)} %" .most=${1} .value=${share} stop=""></ps-progress>`;
+  const first = measured < 1;
+  const share = first ? measured : worked;
+  const words = `${first ? `${say.seeingWhichMeet} ` : ''}${Math.round(100 * share)} %`;
+  return html`<ps-progress label=${first ? say.seeingWhichMeet : say.lookingForOrder} words=${words} .most=${1} .value=${share} stop=""></ps-progress>`;
 }
 
 /** One button that starts and then stops, so that what was pressed keeps the focus. */
