@@ -227,6 +227,11 @@ export const sheetTilesStyle = css`
     .sections section:has(.all) {
       width: 100%;
     }
+    /* Alone it has room for its name in a line. */
+    .sections section:only-child {
+      width: 100%;
+      max-width: none;
+    }
     .tick small {
       letter-spacing: -0.02em;
     }
