@@ -39,6 +39,7 @@ describe('which screens to have made', () => {
     const all = Number(await count.getAttribute('max'));
     await count.fill(String(all));
     await expect.poll(() => told.textContent()).toMatch(new RegExp(`^With ${all} new screens, 5 of 5 can be pulled`, 'u'));
+    if (width < 1000) await dialog.getByText('At most').click();
     await dialog.getByLabel('New screens', { exact: true }).fill('-3');
     await dialog.getByLabel('New screens', { exact: true }).press('Enter');
     const refused = dialog.getByText('A budget of -3 cannot be kept; give 0 to 1000000000, or nothing.');
@@ -57,6 +58,13 @@ describe('which screens to have made', () => {
     expect((await PDFDocument.load(await readFile(await pdf.path()))).getPageCount()).toBe(1);
     await dialog.getByRole('button', { name: 'Put on the prep list' }).click();
     await expect.poll(() => dialog.getByRole('button', { name: 'On the prep list' }).count()).toBe(1);
+    // However many prints, the page ends below the list: what is for the ear alone does not lengthen it.
+    await dialog.getByRole('checkbox', { name: `all ${FEW} of the wall` }).check();
+    await expect.poll(() => dialog.getByRole('region', { name: 'What each print takes' }).getByRole('row').count()).toBeGreaterThan(FEW);
+    const end = dialog.locator('.answer');
+    const below = (box: { y: number; height: number } | null): number => (box === null ? Infinity : box.y + box.height);
+    expect((await dialog.evaluate((page) => page.scrollHeight - page.scrollTop)) - below(await end.boundingBox())).toBeLessThan(2);
+    await dialog.getByRole('checkbox', { name: `all ${FEW} of the wall` }).uncheck();
     // No prints chosen is told in one sentence.
     await dialog.getByRole('checkbox', { name: '5 selected' }).uncheck();
     await expect

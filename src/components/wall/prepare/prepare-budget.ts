@@ -7,6 +7,7 @@ import type { Paper } from '../../../engine/ink/types.ts';
 import { budgetProblem } from '../../../engine/project/commands/drawer.ts';
 import { fixed } from '../../../engine/words/language.ts';
 import { controls } from '../../ui/controls-style.ts';
+import '../../ui/kit/fold.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
 import { say } from '../../words/en/wall/prepare.ts';
 import { fieldsStyle } from './prepare-style.ts';
@@ -29,6 +30,13 @@ export class PrepareBudgetFields extends LitElement {
   @property({ attribute: false }) paper!: Paper;
   /** What was typed last and is no amount, and why. */
   @state() private refused: { name: keyof PrepareBudget; text: string; why: string } | null = null;
+
+  /** Where there is no room for both beside each other, the answer is not to be looked for below fields that are all empty. */
+  private readonly wide = matchMedia('(min-width: 761px)').matches;
+
+  private get unfolded(): boolean {
+    return this.wide || Object.values(this.budget).some((value) => value !== undefined);
+  }
 
   private set(name: keyof PrepareBudget, input: HTMLInputElement): void {
     const { value, problem } = typedNumber(input.value, decimalSign());
@@ -66,15 +74,14 @@ export class PrepareBudgetFields extends LitElement {
 
   override render() {
     const { by } = this;
-    return html`<fieldset>
-      <legend>${say.atMost}</legend>
+    return html`<ps-fold label=${say.atMost} ?open=${this.unfolded}><fieldset aria-label=${say.atMost}>
       ${this.field('screens', by === 'screens' ? say.newScreens : by === 'inks' ? say.newInksAtMost : say.newOnes)}
       ${by === 'inks' ? nothing : this.field('filmM2', say.filmPositives, 'm²')}
       ${this.field('money', say.money)} ${this.field('hours', say.work, say.hours)}
       ${by === 'inks' ? nothing : html`${this.field('moneyEach', say.screenCosts)} ${this.field('hoursEach', say.andTakes, say.hours)}`}
       ${by === 'screens' ? nothing : html`${this.field('inkMoneyEach', say.inkCosts)} ${this.field('inkHoursEach', say.andTakes, say.hours)}`}
       ${this.notes().map((note) => html`<p class="soft small">${note}</p>`)}
-    </fieldset>`;
+    </fieldset></ps-fold>`;
   }
 }
 

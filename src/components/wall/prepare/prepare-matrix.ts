@@ -11,7 +11,7 @@ const MOST_LACKING = 60;
 export interface MatrixColumn {
   id: string;
   kind: 'screen' | 'ink';
-  /** '7' or 'Tar'. */
+  /** '7' or 'Tar', as it is called among what a print lacks. */
   head: string;
   name: string;
   state: 'there' | 'chosen' | 'missing';
@@ -40,7 +40,7 @@ export function prepareMatrix(prints: readonly WantedPrint[], columns: readonly 
         <thead>
           <tr>
             <th scope="col">${say.print}</th>
-            ${columns.map(({ head, name, state }) => html`<th scope="col" data-state=${state} title="${name}, ${STATES[state]}"><span>${head}</span></th>`)}
+            ${columns.map(({ kind, head, name, state }) => html`<th scope="col" data-state=${state} title="${name}, ${STATES[state]}"><span class="name">${name}</span>${kind === 'screen' ? html`<b>${head}</b>` : nothing}</th>`)}
             <th scope="col" class="lacks">${say.lacks}</th>
           </tr>
         </thead>

@@ -14,6 +14,7 @@ import { fullDialog } from '../../ui/layout-style.ts';
 import { Work } from '../../ui/work.ts';
 import { say } from '../../words/en/wall/prepare.ts';
 import { chosenPrints, type HungPrints, type Sources } from './chosen-prints.ts';
+import { prepListStyle } from './prep-list-style.ts';
 import { prepRows, prepTable } from './prep-list.ts';
 import './prepare-budget.ts';
 import { prepareCurve } from './prepare-curve.ts';
@@ -32,7 +33,7 @@ const WAYS: readonly (readonly [PrepareBy, string])[] = [
 /** Which screens to have made: the prints that each number of new ones makes possible, and the list that comes of it. */
 @customElement('wall-prepare-screens')
 export class PrepareScreens extends StoreElement {
-  static override styles = [controls, fullDialog, fieldsStyle, prepareStyle];
+  static override styles = [controls, fullDialog, fieldsStyle, prepareStyle, prepListStyle];
 
   @state() private hung = NO_PRINTS;
   @state() private sources: Sources = { selected: false, pinned: false, kept: false, wall: true };
@@ -222,14 +223,16 @@ export class PrepareScreens extends StoreElement {
     const choose = (count: number): void => void (this.count = Math.min(count, most));
     const rows = prepRows(this.listed(step), this.store.project.drawer, this.store.project.frames);
     return html`
-      <section aria-label=${say.printsPossible}>
+      <section class="possible" aria-label=${say.printsPossible}>
         <h3>${say.printsPossibleByWhat(what)}</h3>
         ${prepareCurve({ steps, all, count: this.count, what, choose })}
         <label class="count">${capital(what)}: <b>${this.count}</b>
           <input type="range" min="0" max=${most} .value=${String(this.count)} @input=${(event: Event) => choose(Number((event.target as HTMLInputElement).value))} />
         </label>
+        <div class="told">
         ${this.notes().map((note) => html`<p class="soft">${note}</p>`)}
         <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${this.count >= most && (most < steps.length - 1 || step.printed < all - 1e-9) ? say.moreIsBeyondWhat : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
+        </div>
       </section>
       <section aria-label=${say.printsByWhatThey}>${prepareMatrix(this.prints, this.columns(step))}</section>
       ${this.by === 'inks' ? html`<p>${say.toHaveMixed(step.inks.map((id) => this.nameOf(id)).join(', ') || say.none)}</p>` : this.list(step, rows)}

@@ -55,8 +55,10 @@ export const prepareStyle = css`
     border-right: 1px solid var(--line);
   }
   section,
+  .told,
   .way {
     display: grid;
+    align-content: start;
     gap: var(--space-4);
     min-width: 0;
   }
@@ -115,6 +117,8 @@ export const prepareStyle = css`
     max-width: 420px;
   }
   .scroll {
+    /* What is for the ear alone lies in it, and not below the page, which would scroll on without end. */
+    position: relative;
     max-height: 60vh;
     overflow: auto;
     border: 1px solid var(--line);
@@ -124,6 +128,9 @@ export const prepareStyle = css`
     border-collapse: separate;
     border-spacing: 0;
     font-size: var(--type-label);
+  }
+  .matrix {
+    width: 100%;
   }
   .matrix th,
   .matrix td {
@@ -139,6 +146,22 @@ export const prepareStyle = css`
     z-index: 1;
     background: var(--sheet);
     font-weight: 600;
+    vertical-align: bottom;
+  }
+  .matrix thead .name {
+    display: inline-block;
+    max-height: 11em;
+    overflow: hidden;
+    text-overflow: ellipsis;
+    writing-mode: vertical-rl;
+    transform: rotate(180deg);
+    vertical-align: bottom;
+    font-weight: 400;
+  }
+  .matrix thead .name + b {
+    display: block;
+    padding-top: var(--space-2);
+    font-weight: inherit;
   }
   .matrix thead th[data-state='chosen'] {
     color: var(--accent);
@@ -177,32 +200,28 @@ export const prepareStyle = css`
     box-sizing: border-box;
   }
   .matrix .lacks {
+    width: 16%;
+    min-width: 5em;
     text-align: left;
     color: var(--ink-soft);
-  }
-  .list {
-    width: 100%;
-  }
-  .list th,
-  .list td {
-    padding: var(--space-2) var(--space-4) var(--space-2) var(--space-4);
-    border-bottom: 1px solid var(--line);
-    text-align: left;
-    font-weight: 400;
-    white-space: nowrap;
-  }
-  .list thead th {
-    font-size: var(--type-small);
-    color: var(--ink-soft);
-  }
-  .list td[data-frame='to make'] {
-    color: var(--accent);
-    font-weight: 600;
   }
   .buttons {
     display: flex;
     flex-wrap: wrap;
     gap: var(--space-4);
+  }
+  /* Where there is room, the curve and beside it what it says. */
+  @media (min-width: 1100px) {
+    .possible {
+      grid-template: auto auto 1fr / minmax(0, 620px) minmax(0, 1fr);
+      gap: var(--space-4) var(--space-8);
+    }
+    .possible h3 {
+      grid-column: 1 / -1;
+    }
+    .possible .curve {
+      grid-row: 2 / span 2;
+    }
   }
   @media (max-width: 760px) {
     dialog[open] {
@@ -217,44 +236,6 @@ export const prepareStyle = css`
     .answer {
       padding: var(--space-6) var(--space-6) var(--space-7);
       overflow: visible;
-    }
-    .list,
-    .list tbody {
-      display: block;
-    }
-    .list thead {
-      position: absolute;
-      width: 1px;
-      height: 1px;
-      overflow: hidden;
-      clip-path: inset(50%);
-    }
-    .list tbody tr {
-      display: grid;
-      grid-template-columns: 2.4em minmax(0, 1fr) auto;
-      gap: 0 var(--space-4);
-      padding: var(--space-4);
-      border-bottom: 1px solid var(--line);
-    }
-    .list tbody th,
-    .list tbody td {
-      padding: 0;
-      border: 0;
-      white-space: normal;
-    }
-    .list tbody th,
-    .list td[data-part='name'] {
-      font-weight: 600;
-    }
-    .list td[data-part='state'] {
-      grid-area: 1 / 3;
-    }
-    .list td:nth-child(n + 3):not(:last-child) {
-      grid-column: 2 / -1;
-      color: var(--ink-soft);
-    }
-    .list td:nth-child(n + 3):not(:last-child)::before {
-      content: attr(data-head) ': ';
     }
     header {
       position: sticky;
