@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, query, state } from 'lit/decorators.js';
 import { changesInShort } from '../../../engine/explore/look/changes.ts';
 import { spreadOfWall } from '../../../engine/explore/look/spread-of-wall.ts';
 import type { SeenPrint } from '../../../engine/explore/search/explorer.ts';
@@ -14,6 +14,8 @@ import { say } from '../../words/en/wall/print.ts';
 import { originOf } from '../run/wall-origins.ts';
 
 const HEIGHT_PX = 200;
+/** Where there is room for two lines alone. */
+const NARROW = matchMedia('(max-width: 760px)');
 /** What differs by more is counted, ΔE00. */
 const OVER_DELTA_E = 3;
 
@@ -65,16 +67,56 @@ export class PrintWhy extends LitElement {
       font-size: var(--type-fine);
       color: var(--ink-soft);
     }
+    button {
+      display: none;
+    }
     @media (max-width: 760px) {
+      button {
+        display: block;
+        position: absolute;
+        top: 0;
+        right: 0;
+        width: 44px;
+        height: 44px;
+        padding: 0;
+        border: 0;
+        background: none;
+        color: inherit;
+        cursor: pointer;
+      }
+      button::before {
+        content: '';
+        display: inline-block;
+        width: 9px;
+        height: 9px;
+        border: solid currentColor;
+        border-width: 1.5px 0 0 1.5px;
+        transform: translateY(3px) rotate(45deg);
+      }
+      button[aria-expanded='true']::before {
+        transform: translateY(-3px) rotate(225deg);
+      }
       :host {
         padding: var(--space-2) var(--space-5);
       }
       :host([data-none]) {
         display: none;
       }
+      /* Two lines, and the rest at a tap: the prints need the room. */
       p {
-        min-height: 4.2em;
+        min-height: 2.8em;
         max-height: 9.8em;
+      }
+      p[data-folds] {
+        padding-right: 44px;
+        cursor: pointer;
+      }
+      p[data-folds='shut'] {
+        display: -webkit-box;
+        -webkit-box-orient: vertical;
+        -webkit-line-clamp: 2;
+        line-clamp: 2;
+        overflow: hidden;
       }
       figure {
         width: 84px;
@@ -95,9 +137,17 @@ export class PrintWhy extends LitElement {
   @property({ attribute: false }) looks: readonly SeenPrint[] | null = null;
   /** What is said of no print in particular. */
   private spread = '';
+  /** Whether all is shown where there is room for two lines. */
+  @state() private open = false;
+  /** Whether two lines there are not enough. */
+  @state() private long = false;
   private asked = '';
   /** Tells `tall`, px, as it grows with what it says. */
-  private readonly grows = new ResizeObserver(() => this.dispatchEvent(new CustomEvent('tall', { detail: this.offsetHeight })));
+  private readonly grows = new ResizeObserver(() => {
+    this.measure();
+    this.dispatchEvent(new CustomEvent('tall', { detail: this.offsetHeight }));
+  });
+  @query('p') private line!: HTMLElement | null;
   private readonly work = new Work<DifferencePicture>(this);
 
   override connectedCallback(): void {
@@ -117,7 +167,13 @@ export class PrintWhy extends LitElement {
     this.spread = spread === null ? '' : say.spread(looks.length, fixed(spread, 2));
   }
 
+  private measure(): void {
+    const { line } = this;
+    this.long = line !== null && NARROW.matches && line.scrollHeight > 2.5 * parseFloat(getComputedStyle(line).lineHeight);
+  }
+
   protected override updated(): void {
+    this.measure();
     const { variant, other, drawer: studio } = this;
     const asked = variant === null || other === null || studio === null ? '' : `${variant.id} ${other.id}`;
     if (asked === this.asked) return;
@@ -148,7 +204,10 @@ export class PrintWhy extends LitElement {
     if (variant === null || studio === null) return html`<p>${this.spread}</p>`;
     const text = other === null ? this.alone(variant) : this.both(variant, other);
     const picture = other === null ? null : (this.work.found?.picture ?? null);
-    return html`<p title=${text}>${text}</p>
+    const { open, long } = this;
+    const turn = (): void => void (this.open = !open);
+    return html`<p title=${text} data-folds=${long ? (open ? 'open' : 'shut') : nothing} @click=${long ? turn : null}>${text}</p>
+      ${long ? html`<button aria-expanded=${open} aria-label=${say.allThatSetsItApart} @click=${turn}></button>` : nothing}
       ${picture === null || other === null ? nothing : html`<figure><ps-picture .picture=${picture} label=${say.wherePrintDiffersFrom(other.index + 1, variant.index + 1)}></ps-picture><figcaption>${say.darkWhereAndDiffer(variant.index + 1, other.index + 1)}</figcaption></figure>`}`;
   }
 }

@@ -97,7 +97,7 @@ export class WallRail extends LitElement {
         }
         .actions button {
           flex: 1 0 auto;
-          padding: var(--space-2) var(--space-4);
+          padding: var(--space-2) var(--space-3);
           white-space: nowrap;
         }
         :host([data-none]) :is(.which, .actions, wall-actions) {

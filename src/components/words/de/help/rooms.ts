@@ -49,7 +49,7 @@ export const say: typeof english = {
   keepPutsPrintInto: '*Behalten* legt einen Druck als Rezept in die Truhe; *Anheften* hängt ihn auf jeder späteren Wand zuerst.',
   findMoreLikeIt: 'Mehr davon finden',
   moreFromThisPrint:
-    '*Mehr von diesem Druck* findet andere, näher an ihm oder weg von ihm; von zwei ausgewählten, was dazwischen liegt, oder kreuzt sie.',
+    '*Mehr davon* findet andere, näher an ihm oder weg von ihm; von zwei ausgewählten, was dazwischen liegt, oder kreuzt sie.',
   arrange: 'Anordnen',
   arrangeByMeasuresAlike:
     '*Anordnen* nach Maßen, Ähnliches beieinander, oder nach der eigenen Wahl: die Wand lernt aus dem, was ausgewählt, angeheftet, behalten und beantwortet wird, und kann es auf Wunsch vergessen. Weiß sie genug, findet *Mehr, wie ich wähle* weitere Drucke danach.',

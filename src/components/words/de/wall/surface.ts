@@ -37,7 +37,7 @@ export const say: typeof english = {
   pin: 'Anheften',
   kept: 'Behalten',
   keep: 'Behalten',
-  openOnBench: 'Auf die Werkbank',
+  openOnBench: 'Zur Werkbank',
   stand: 'Abstand',
   further: 'Ferner',
   closer: 'Näher',

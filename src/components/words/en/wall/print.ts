@@ -27,6 +27,7 @@ export const say = speak('wall/print', {
   eachWithItsNumber: (prints: string, which: string) => `${prints} ${which}, each with its number and the name of its wall.`,
   contactSheet: 'Contact sheet',
   from: (name: string, changesInShort: string) => `From ${name}: ${changesInShort}.`,
+  allThatSetsItApart: 'All that sets it apart',
   chooseAnotherPrintTo: 'Choose another print to see where it differs from this one.',
   deltaEInMeanOf: (mean: string, round: number, overDeltaE: number) =>
     `ΔE ${mean} in the mean, ${round} % of the sheet over ${overDeltaE}; `,
