@@ -24,7 +24,7 @@ const helpers: RemoteHelper[] = [];
 export function wallHelpers(cores: number): RemoteHelper[] {
   if (typeof Worker === 'undefined') return [];
   while (helpers.length < helpersFor(cores)) {
-    helpers.push(startHelper());
+    helpers.push(startHelper(cores));
   }
   return helpers.slice(0, helpersFor(cores));
 }
@@ -45,8 +45,9 @@ function helperDesk(): HelperDesk {
   });
 }
 
-function startHelper(): RemoteHelper {
+function startHelper(cores: number): RemoteHelper {
   let desk = helperDesk();
+  let stands = false;
   const names = new SharedNames();
   let order: HelperOrder | null = null;
   let drawn = 0;
@@ -64,7 +65,11 @@ function startHelper(): RemoteHelper {
     old.end('another took its place', true);
   };
   return {
+    get late() {
+      return cores === 2 && !stands;
+    },
     begin(begun) {
+      stands = true;
       [order, drawn] = [begun, 0];
       return desk.call((helper) => helper.begin(begun));
     },

@@ -9,6 +9,8 @@ export interface RemoteHelper {
   begin(order: HelperOrder): Promise<void>;
   draw(from: number, count: number): Promise<(FirstDraw | null)[]>;
   paint(variants: readonly Variant[]): Promise<DrawnTile[]>;
+  /** Whether its worker still is to be started, on a core that the page has as well. */
+  readonly late?: boolean;
 }
 
 /** Candidates asked for at once. */
@@ -35,6 +37,8 @@ export function helpersFor(cores: number): number {
  */
 export class WallHelpers {
   private readonly helpers: readonly RemoteHelper[];
+  private readonly order: HelperOrder;
+  private readonly begun = new Set<RemoteHelper>();
   private readonly work: number[];
   private readonly ready: boolean[];
   private readonly drawn = new Map<number, FirstDraw | null>();
@@ -45,10 +49,22 @@ export class WallHelpers {
 
   constructor(helpers: readonly RemoteHelper[], order: HelperOrder) {
     this.helpers = helpers;
+    this.order = order;
     this.work = helpers.map(() => 0);
     this.ready = helpers.map(() => false);
-    helpers.forEach((helper, i) => {
-      helper.begin(order).then(
+    this.begin(helpers.filter(({ late }) => late !== true));
+  }
+
+  /** Begins those that were late: the page has its room opened. */
+  beginLate(): void {
+    if (this.begun.size < this.helpers.length) this.begin(this.helpers);
+  }
+
+  private begin(some: readonly RemoteHelper[]): void {
+    this.helpers.forEach((helper, i) => {
+      if (this.begun.has(helper) || !some.includes(helper)) return;
+      this.begun.add(helper);
+      helper.begin(this.order).then(
         () => {
           this.ready[i] = true;
         },

@@ -20,6 +20,9 @@ const BATCH_MS = 80;
 const LATER_BATCH_MS = 400;
 const FIRST_PRINTS = 200;
 
+/** So long after the page has the first prints, its room stands open, ms. */
+const OPENS_MS = 1000;
+
 /** Steps whose prints wait to be painted at most. */
 const MOST_WAITING = 12;
 const WAIT_MS = 2;
@@ -36,6 +39,8 @@ class Batches {
   // The first prints go at once.
   private sentAt = -Infinity;
   private taken: void | Promise<void> = undefined;
+  /** When the page had the first prints. */
+  private shownAt = Infinity;
 
   constructor(asked: number, onBatch: OnBatch) {
     this.asked = asked;
@@ -45,6 +50,11 @@ class Batches {
   /** How many prints there are so far. */
   get count(): number {
     return this.found;
+  }
+
+  /** Whether the page has done what it does when the first prints come. */
+  get opened(): boolean {
+    return performance.now() - this.shownAt >= OPENS_MS;
   }
 
   add(variant: Variant, { fresh, ...tile }: DrawnTile, look: string): void {
@@ -66,6 +76,7 @@ class Batches {
     if (this.packer.count === 0) return;
     this.taken = this.onBatch(this.packer.take(this.found, this.asked));
     this.sentAt = performance.now();
+    if (this.shownAt === Infinity) void Promise.resolve(this.taken).then(() => (this.shownAt = performance.now()));
   }
 
   /** Sends the last and waits until it is taken: batches and a job's end go different ways. */
@@ -161,6 +172,7 @@ class WallJob {
       });
     }
     this.batches.sendWhenDue();
+    if (this.batches.opened) this.helpers.beginLate();
   }
 }
 

@@ -51,6 +51,17 @@ describe('WallHelpers', () => {
     expect(helpers.ahead(0, 1)).toBe(true);
   });
 
+  it('should begin a late helper when told, and go on without it until then', async () => {
+    const { helper, asked } = heldHelper();
+    const helpers = new WallHelpers([{ ...helper, late: true }], {} as never);
+    await settled();
+    expect([helpers.any, helpers.ahead(0, 2), asked.length]).toEqual([false, true, 0]);
+    helpers.beginLate();
+    await settled();
+    expect([helpers.any, helpers.ahead(4, 2)]).toEqual([true, false]);
+    expect(asked).toEqual([4, 12]);
+  });
+
   it('should throw away what comes after the search has drawn it by itself', async () => {
     const { helpers, asked, answer } = await begun();
     helpers.ahead(0, 1);
