@@ -9,6 +9,9 @@ import type { PrintPages, PrintPlaces } from './print-pages.ts';
 import type { Screen } from './wall-cache.ts';
 import type { Rgba } from './wall-shader.ts';
 
+/** A frame draws prints finely for so long, ms; the others follow with those after it. */
+const FINE_MS = 16;
+
 /** Draws the prints by the page itself, on a canvas for pictures: slower, without a library, and the same to the eye. */
 export class PlainDrawing implements PrintDrawing {
   readonly canvas = document.createElement('canvas');
@@ -23,8 +26,9 @@ export class PlainDrawing implements PrintDrawing {
   private selected: ReadonlySet<number> = new Set();
   private focus = -1;
   private ringPx = 1.5;
-  /** The frame whose pixels are known, and the prints among them; null when all are to be worked out anew. */
-  private shown: { frame: WallFrame; view: { x: number; y: number; scale: number }; prints: Set<number> } | null = null;
+  /** The frame whose pixels are known, the prints among them, and those that are to be drawn more finely; null when all are to be worked out anew. */
+  private shown: { frame: WallFrame; view: { x: number; y: number; scale: number }; prints: Set<number>; coarse: Set<number> } | null =
+    null;
 
   constructor(pages: PrintPages, pace: WallPace) {
     this.pages = pages;
@@ -94,23 +98,38 @@ export class PlainDrawing implements PrintDrawing {
     const { scale } = view;
     const range = planned.bins(-view.x / scale, -view.y / scale, screen.width / scale, screen.height / scale);
     const hung = (rehanging ? [...planned.plan.sequence] : planned.in(range)).filter((index) => this.pages.has(index));
+    if (hung.length === 0) return this.wipe(context);
     const coarse = moves && this.pace.slow;
     this.pace.drewAll();
-    const anew = coarse || rehanging || !this.shows(frame);
-    const prints = anew || this.shown === null ? new Set<number>() : this.shown.prints;
+    const known = rehanging || this.shown === null || !this.shows(frame) ? null : this.shown;
+    const { prints, coarse: unfine } = known ?? { prints: new Set<number>(), coarse: new Set<number>() };
     this.image ??= context.createImageData(this.canvas.width, this.canvas.height);
     const words = new Uint32Array(this.image.data.buffer);
-    if (anew) words.fill(0);
+    if (known === null) words.fill(0);
     const target = { width: this.image.width, height: this.image.height, words };
     const boxes = hung.map((index) => ({ index, box: boxOf(frameOf(index, at, planned.plan, view), screen.density) }));
-    for (const { index, box } of boxes) if (!prints.has(index)) drawPixels(target, this.sourceOf(index, box.height), box, coarse);
+    const until = performance.now() + FINE_MS;
+    for (const { index, box } of boxes) {
+      const fine = !coarse && performance.now() < until;
+      if (prints.has(index) && !(fine && unfine.has(index))) continue;
+      drawPixels(target, this.sourceOf(index, box.height), box, !fine);
+      prints.add(index);
+      if (fine) unfine.delete(index);
+      else unfine.add(index);
+    }
     context.setTransform(1, 0, 0, 1, 0, 0);
     // Whole: what is put in parts is kept part by part, and the browser takes as long over it as over all.
     context.putImageData(this.image, 0, 0);
     this.drawShadows(context, boxes, screen.density);
     for (const each of boxes) this.drawMarks(context, each, scale, screen.density);
-    for (const index of hung) prints.add(index);
-    this.shown = coarse || rehanging ? null : { frame, view: { x: view.x, y: view.y, scale }, prints };
+    this.shown = rehanging ? null : { frame, view: { x: view.x, y: view.y, scale }, prints, coarse: unfine };
+    if (unfine.size > 0) this.pace.fineSoon();
+  }
+
+  private wipe(context: CanvasRenderingContext2D): void {
+    context.setTransform(1, 0, 0, 1, 0, 0);
+    context.clearRect(0, 0, this.canvas.width, this.canvas.height);
+    this.shown = null;
   }
 
   /** Whether the pixels of a frame are known but for prints that came since: while a wall hangs, most frames are such. */

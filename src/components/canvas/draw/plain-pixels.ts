@@ -55,24 +55,38 @@ export function drawPixels(canvas: Canvas32, source: PixelSource, box: PixelBox,
   const right = Math.min(box.width, canvas.width - box.left);
   const bottom = Math.min(box.height, canvas.height - box.top);
   const count = taps * taps;
+  const left = Math.max(0, -box.left);
   for (let y = Math.max(0, -box.top); y < bottom; y++) {
     const row = (box.top + y) * canvas.width + box.left;
-    for (let x = Math.max(0, -box.left); x < right; x++) {
-      let red = 0;
-      let green = 0;
-      let blue = 0;
-      let word = 0;
+    for (let x = left; x < right; x++) {
+      // Most pixels lie within one colour, and need no mean.
+      let mixed = 0;
       for (let i = 0; i < count; i++) {
         const at = first + u32(down, y * taps + ((i / taps) | 0)) * stride + u32(across, x * taps + (i % taps));
-        word = u32(colours, cells === null ? at : offset + num(cells, at));
-        if (count === 1) break;
-        red += f64(SQUARES, word & 255);
-        green += f64(SQUARES, (word >> 8) & 255);
-        blue += f64(SQUARES, (word >> 16) & 255);
+        const texel = u32(colours, cells === null ? at : offset + num(cells, at));
+        texels[i] = texel;
+        mixed |= texel ^ u32(texels, 0);
       }
-      canvas.words[row + x] = count === 1 ? word : packed(red / count, green / count, blue / count);
+      canvas.words[row + x] = mixed === 0 ? u32(texels, 0) : meanOf(count);
     }
   }
+}
+
+/** What one pixel covers. */
+const texels = new Uint32Array(MOST_TAPS * MOST_TAPS);
+
+/** The mean of the first so many of `texels`. */
+function meanOf(count: number): number {
+  let red = 0;
+  let green = 0;
+  let blue = 0;
+  for (let i = 0; i < count; i++) {
+    const texel = u32(texels, i);
+    red += f64(SQUARES, texel & 255);
+    green += f64(SQUARES, (texel >> 8) & 255);
+    blue += f64(SQUARES, (texel >> 16) & 255);
+  }
+  return packed(red / count, green / count, blue / count);
 }
 
 /** A colour from the means of its squares. */

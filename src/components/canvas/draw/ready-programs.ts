@@ -1,10 +1,5 @@
 import { DOMAdapter, type GlProgram, type ICanvas } from 'pixi.js';
-import type { PrintPages } from './print-pages.ts';
 
-/** With no more cores than this the search takes them all. */
-const FEW_CORES = 2;
-/** When no print came for so long, none is being searched for, ms: where other programs take the cores as well, a second may pass between two batches. */
-const QUIET_MS = 3000;
 /** It is asked so often whether the graphics card is done, ms. */
 const ASK_MS = 15;
 /** What the library would ask of a context for tests: GLSL ES 3.00, in which all shaders here are written, has highp in fragments (its specification, 4.7.4). */
@@ -66,16 +61,4 @@ function linked(gl: WebGL2RenderingContext, { vertex, fragment }: GlProgram): We
 
 async function until(ready: () => boolean): Promise<void> {
   while (!ready()) await new Promise((resolve) => setTimeout(resolve, ASK_MS));
-}
-
-/**
- * Resolves when the search leaves a core free. Asking for WebGL has the page wait for the graphics process, and that for a
- * core: on two cores without a graphics card 1 to 5 s, in which the page answers nothing.
- */
-export async function coresFree(pages: PrintPages): Promise<void> {
-  if (navigator.hardwareConcurrency > FEW_CORES) return;
-  for (let before = -1; pages.count !== before;) {
-    before = pages.count;
-    await new Promise((resolve) => setTimeout(resolve, QUIET_MS));
-  }
 }

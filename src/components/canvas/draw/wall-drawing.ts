@@ -226,5 +226,3 @@ export async function cardDrawing(pages: PrintPages, pace: WallPace): Promise<Wa
   await drawn(renderer.gl);
   return drawing;
 }
-
-export { coresFree } from './ready-programs.ts';

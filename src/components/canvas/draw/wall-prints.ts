@@ -1,12 +1,12 @@
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
-import { nextTask } from './next-task.ts';
 import { PlainDrawing } from './plain-drawing.ts';
 import type { PrintDrawing, WallFrame } from './print-drawing.ts';
 import { type PagesAside, PrintPages } from './print-pages.ts';
 import type { Screen } from './wall-cache.ts';
 import type { Rgba } from './wall-shader.ts';
+import { coresFree, nextTask } from './when-free.ts';
 
 /** Hears how the prints are drawn. */
 export interface DrawingListener {
@@ -155,9 +155,10 @@ export class WallPrints {
   }
 
   private async fetchCard(): Promise<void> {
-    const { cardDrawing, coresFree } = await import('./wall-drawing.ts');
-    await nextTask();
+    // Its library as well: to take it in has the page busy for a tenth of a second.
     await coresFree(this.pages);
+    const { cardDrawing } = await import('./wall-drawing.ts');
+    await nextTask();
     if (this.gone) return;
     const card = await cardDrawing(this.pages, this.pace);
     if (this.gone) return card?.destroy();

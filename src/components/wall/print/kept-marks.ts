@@ -28,7 +28,7 @@ export class KeptMarks {
    */
   keep(selected: ReadonlySet<number>, keys: readonly string[]): ReadonlySet<number> {
     const kept = new Set(this.before());
-    const back = keys.flatMap((key, index) => (kept.has(key) && !selected.has(index) ? [index] : []));
+    const back = kept.size === 0 ? [] : keys.flatMap((key, index) => (kept.has(key) && !selected.has(index) ? [index] : []));
     const now = back.length === 0 ? selected : new Set([...selected, ...back]);
     try {
       this.place().setItem(KEY, JSON.stringify([...now].map((index) => keys[index])));

@@ -25,6 +25,9 @@ const CHOICES: readonly (readonly [string, string])[] = [
   ['out', say.neverThere],
 ];
 
+/** Choices of menus that are made in one task of the page: each row has one for every other pull. */
+const CHOICES_AT_ONCE = 160;
+
 /** 3 from `holds[3]`; −1 for another place. */
 function indexIn(where: string): number {
   return Number(/^holds\[(\d+)\]$/.exec(where)?.[1] ?? -1);
@@ -133,6 +136,8 @@ export class WallHolds extends LitElement {
 
   /** What of the stack hardly prints as it is meant. */
   @state() private notes: readonly Problem[] = [];
+  /** How many rows stand; the others follow, some in each task. */
+  private stand = 0;
   private looked: { drawer: Studio; bench: readonly Pull[] } | null = null;
   // What is so wrong that it cannot be looked at, the wall tells itself.
   private readonly looking = new Work<readonly Problem[]>(this, {
@@ -142,9 +147,14 @@ export class WallHolds extends LitElement {
 
   protected override willUpdate(): void {
     const { drawer: studio, bench } = this.project;
+    if (this.stand < bench.length) this.stand += Math.ceil(CHOICES_AT_ONCE / (bench.length + CHOICES.length));
     if (this.looked?.drawer === studio && this.looked.bench === bench) return;
     this.looked = { drawer: studio, bench };
     void this.looking.start(() => engineFor('picture').printNotes({ studio: studio, bench }));
+  }
+
+  protected override updated(): void {
+    if (this.stand < this.project.bench.length) setTimeout(() => this.requestUpdate());
   }
 
   private nameOf(pull: Pull): string {
@@ -240,7 +250,10 @@ export class WallHolds extends LitElement {
 
   override render() {
     const { bench } = this.project;
-    const rows = bench.map((pull, position) => ({ pull, position })).reverse();
+    const rows = bench
+      .map((pull, position) => ({ pull, position }))
+      .reverse()
+      .slice(0, this.stand);
     return html`
       ${this.problems
         .filter(({ code, where }) => code.startsWith('hold.') && this.project.explore.holds[indexIn(where)] === undefined)

@@ -1,3 +1,5 @@
+import { entryAt, num, u8 } from '../../base/at.ts';
+
 /** Steps of a descriptor's numbers to a distance of 1. */
 const STEPS = 1024;
 
@@ -12,11 +14,20 @@ const STEPS = 1024;
 export function spreadOfWall(looks: readonly string[]): number | null {
   if (looks.length < 2) return null;
   const all = looks.map((text) => Uint8Array.from(text.match(/../g) ?? [], (digits) => Number.parseInt(digits, 16)));
-  const nearest = all.map((a) => Math.min(...all.map((b) => (a === b ? Infinity : squaredSteps(a, b)))));
+  const nearest = all.map(() => Infinity);
+  all.forEach((a, i) => {
+    for (let j = 0; j < i; j++) {
+      const square = squaredSteps(a, entryAt(all, j));
+      nearest[i] = Math.min(num(nearest, i), square);
+      nearest[j] = Math.min(num(nearest, j), square);
+    }
+  });
   const steps = nearest.reduce((sum, square) => sum + Math.sqrt(square), 0);
   return Math.round((1000 * steps) / STEPS / all.length) / 1000;
 }
 
 function squaredSteps(a: Uint8Array, b: Uint8Array): number {
-  return a.reduce((sum, value, i) => sum + (value - (b[i] ?? 0)) ** 2, 0);
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += (u8(a, i) - u8(b, i)) ** 2;
+  return sum;
 }
