@@ -2,7 +2,6 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { atHand } from '../../engine/explore/prepare/frames.ts';
 import { rememberSeen, seenBefore } from '../../engine/explore/search/seen.ts';
-import { MAX_VARIANTS } from '../../engine/explore/settings/setting-table.ts';
 import type { TasteChoice } from '../../engine/explore/taste/choices.ts';
 import type { Pin } from '../../engine/recipe/prints/pinned-prints.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
@@ -12,8 +11,9 @@ import { say } from '../words/en/wall/room.ts';
 import type { PrepareScreens } from './prepare/prepare-screens.ts';
 import { PrintDeeds } from './print/print-deeds.ts';
 import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';
+import { keepAsk, keptAsk } from './run/kept-ask.ts';
 import { type SettingsChange, SettingsCheck } from './run/settings-check.ts';
-import { MORE, wallProgress, wallProgressLine } from './run/wall-progress.ts';
+import { isComplete, MORE, wallProgress, wallProgressLine } from './run/wall-progress.ts';
 import './settings/wall-seen.ts';
 import './settings/wall-settings.ts';
 import { WallRun } from './run/wall-run.ts';
@@ -81,6 +81,7 @@ export class WallRoom extends LitElement {
     this.check.forget();
     clearTimeout(this.pause);
     this.run.clear();
+    keepAsk(null);
     if (this.hasUpdated) this.view.clear();
   };
 
@@ -145,17 +146,26 @@ export class WallRoom extends LitElement {
     this.requestUpdate();
     // Another stack on the Bench does not take down a wall one may still be choosing from.
     if (this.check.problems.length > 0 || change === 'stack') return;
-    if (change === 'first') this.find();
+    if (change === 'first') this.findFirst();
     else if (this.stale || this.run.search === null) this.pause = setTimeout(() => this.find(), PAUSE_MS);
   }
 
   /** Finds prints; from prints that came of others, the wall that those hang on comes back as it was. */
   private findOrBack(): void {
     if (!this.run.back()) this.find();
+    else keepAsk(null);
+  }
+
+  /** What hung before the page was loaded hangs again. */
+  private findFirst(): void {
+    const derived = keptAsk();
+    if (derived === null) this.find();
+    else void this.run.start({ inputs: this.inputs, derived, seen: [] });
   }
 
   private find(): void {
     clearTimeout(this.pause);
+    keepAsk(null);
     if (this.check.problems.length > 0) return;
     const { seen = [], explore } = this.store.project;
     void this.run.start({ inputs: this.inputs, derived: null, seen: seenBefore(seen, explore.seed) });
@@ -166,21 +176,8 @@ export class WallRoom extends LitElement {
     const { hung } = this.run;
     if (hung === null) return;
     clearTimeout(this.pause);
+    keepAsk(derived);
     void this.run.start({ inputs: hung.inputs, derived, seen: [] });
-  }
-
-  /** True when all that were asked for hang, and more can be. */
-  private get complete(): boolean {
-    const { run } = this;
-    return (
-      run.state === 'done' &&
-      run.derived === null &&
-      !this.stale &&
-      run.found > 0 &&
-      run.found === run.search?.inputs.explore.count &&
-      run.found + MORE <= MAX_VARIANTS &&
-      this.check.problems.length === 0
-    );
   }
 
   private findMore(): void {
@@ -214,12 +211,11 @@ export class WallRoom extends LitElement {
   private head() {
     const { run, store } = this;
     const { problems } = this.check;
+    const standing = { run, stale: this.stale, blocked: problems.length > 0 };
     const progress = {
-      run,
+      ...standing,
       count: store.project.explore.count,
-      stale: this.stale,
-      blocked: problems.length > 0,
-      complete: this.complete,
+      complete: isComplete(standing),
       unfolded: this.narrow ? this.unfolded : null,
       fold: () => (this.unfolded = !this.unfolded),
       showLying: () => void this.showSetting('wall-places'),

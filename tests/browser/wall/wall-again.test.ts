@@ -50,14 +50,30 @@ describe('a wall that one comes back to', () => {
     expect(before.selected).toEqual([0, 2]);
     await page.getByRole('button', { name: 'More from this print' }).click();
     await page.getByRole('button', { name: 'Away from this' }).click();
-    await expect
-      .poll(async () => [await wall.getAttribute('data-state'), await wall.getAttribute('data-asked')], { timeout: 60_000 })
-      .toEqual(['done', '60']);
+    const fromOne = (): Promise<void> =>
+      expect
+        .poll(async () => [await wall.getAttribute('data-state'), await wall.getAttribute('data-asked')], { timeout: 60_000 })
+        .toEqual(['done', '60']);
+    await fromOne();
     await page.getByRole('button', { name: 'Back to all' }).click();
     // There is no state between: what hung hangs again with the next drawing.
     await expect.poll(() => hung(page)).toEqual(before);
     expect(await wall.getAttribute('data-state')).toBe('done');
     expect(await wall.getAttribute('data-found')).toBe(String(FEW));
+    // Over a reload of the page as well, each wall with what is selected there.
+    await page.keyboard.press('End');
+    await page.getByRole('button', { name: 'More from this print' }).click();
+    await page.getByRole('button', { name: 'Nearer to this' }).click();
+    await fromOne();
+    await surface.focus();
+    await page.keyboard.press('Home');
+    await page.keyboard.press(' ');
+    await page.reload();
+    await fromOne();
+    await expect.poll(async () => (await hung(page)).selected).toEqual([0]);
+    await page.getByRole('button', { name: 'Back to all' }).click();
+    await expect.poll(async () => (await hung(page)).selected, { timeout: 60_000 }).toEqual([0, 2]);
+    expect((await hung(page)).keys).toEqual(before.keys);
     expect(errors).toEqual([]);
     await page.getByRole('button', { name: 'Select none' }).click();
   });

@@ -1,19 +1,30 @@
 const KEY = 'pullstack.marks';
+/** More are forgotten, the oldest first. */
+const MOST = 2000;
 
-/** Keeps what is selected for the next load of the page, in this tab alone. */
+type Place = Pick<Storage, 'getItem' | 'setItem'>;
+
+/** Keeps what is selected for the next load of the page, in this tab alone, on whichever walls it hangs. */
 export class KeptMarks {
-  private readonly place: () => Pick<Storage, 'getItem' | 'setItem'>;
-  private read = false;
+  private readonly place: () => Place;
+  /** Picture keys of what is selected on this wall and others; null until they are read. */
+  private marks: Set<string> | null = null;
+  /** Of these, what did not hang since the page was loaded. */
+  private awaited = new Set<string>();
 
   /** @param place where it is kept; may throw, as browsers do that keep nothing */
-  constructor(place: () => Pick<Storage, 'getItem' | 'setItem'>) {
+  constructor(place: () => Place) {
     this.place = place;
   }
 
-  /** Picture keys of what was selected before the page was loaded; told once. */
+  private read(): Set<string> {
+    if (this.marks !== null) return this.marks;
+    this.marks = new Set(this.before());
+    this.awaited = new Set(this.marks);
+    return this.marks;
+  }
+
   private before(): readonly string[] {
-    if (this.read) return [];
-    this.read = true;
     try {
       const kept: unknown = JSON.parse(this.place().getItem(KEY) ?? '[]');
       return Array.isArray(kept) ? kept : [];
@@ -27,11 +38,13 @@ export class KeptMarks {
    * @returns what is selected now, with what came back; the same set when nothing did
    */
   keep(selected: ReadonlySet<number>, keys: readonly string[]): ReadonlySet<number> {
-    const kept = new Set(this.before());
-    const back = kept.size === 0 ? [] : keys.flatMap((key, index) => (kept.has(key) && !selected.has(index) ? [index] : []));
+    const marks = this.read();
+    const back = this.awaited.size === 0 ? [] : keys.flatMap((key, i) => (this.awaited.delete(key) && !selected.has(i) ? [i] : []));
     const now = back.length === 0 ? selected : new Set([...selected, ...back]);
+    // A wall of 10,000 without marks is not gone through.
+    if (marks.size > 0 || now.size > 0) keys.forEach((key, i) => (now.has(i) ? marks.add(key) : marks.delete(key)));
     try {
-      this.place().setItem(KEY, JSON.stringify([...now].map((index) => keys[index])));
+      this.place().setItem(KEY, JSON.stringify([...marks].slice(-MOST)));
     } catch {
       // Without a place to keep them marks last as long as the page.
     }

@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { MAX_VARIANTS } from '../../../engine/explore/settings/setting-table.ts';
 import { numberLocale } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/run.ts';
 import { say as settings } from '../../words/en/wall/settings.ts';
@@ -26,6 +27,13 @@ export interface WallProgress {
   showLying(): void;
   find(): void;
   findMore(): void;
+}
+
+/** True when all that were asked for hang, and more can be. */
+export function isComplete({ run, stale, blocked }: Pick<WallProgress, 'run' | 'stale' | 'blocked'>): boolean {
+  const { state, derived, found, search } = run;
+  const all = found > 0 && found === search?.inputs.explore.count;
+  return state === 'done' && derived === null && !stale && all && found + MORE <= MAX_VARIANTS && !blocked;
 }
 
 /** How many prints hang of how many, and the button that finds them. */

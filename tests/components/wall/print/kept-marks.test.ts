@@ -21,6 +21,18 @@ describe('what is selected on a wall', () => {
     expect(new KeptMarks(() => storage).keep(none, keys)).toBe(none);
   });
 
+  it('should come back on each wall that hangs again, whichever hung when the page was left', () => {
+    const storage = tab();
+    const before = new KeptMarks(() => storage);
+    before.keep(new Set([0, 2]), keys);
+    before.keep(new Set([1]), ['n', 'o']);
+    const again = new KeptMarks(() => storage);
+    expect([...again.keep(new Set(), ['n', 'o'])]).toEqual([1]);
+    expect([...again.keep(new Set(), keys)]).toEqual([0, 2]);
+    // A wall that hangs another time is as it was left then.
+    expect([...again.keep(new Set(), keys)]).toEqual([]);
+  });
+
   it('should be as it is where nothing is kept, or nothing of ours', () => {
     const chosen = new Set([1]);
     for (const text of ['{', '{"a":1}', '"abc"', 'null']) expect(new KeptMarks(() => tab(text)).keep(chosen, keys)).toBe(chosen);
