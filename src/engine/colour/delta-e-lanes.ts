@@ -14,25 +14,38 @@ const PAIRS = 256;
 const PIECE = TERMS * NUMBER;
 const HELD = { at: BLUE_TURN.byteLength, step: 16 * NUMBER };
 const PAIR = { at: HELD.at + (PAIRS / 2) * HELD.step, step: 16 };
-const OUT = { at: PAIR.at + PAIRS * 8, step: 16 };
-const COLOURS = OUT.at + PAIRS * NUMBER;
+const WEIGHT = { at: PAIR.at + PAIRS * 8, step: 16 };
+const OUT = { at: WEIGHT.at + PAIRS * NUMBER, step: 16 };
+/** Two sums of weights, two of weighted differences, and where all differences were found. */
+const SUMS = { at: OUT.at + PAIRS * NUMBER, step: 3 * 16 };
+const COLOURS = SUMS.at + SUMS.step;
+
+/** What pairs weigh that are apart, and the sum of their weights × ΔE00. */
+export type WeighedPairs = [weight: number, weighted: number];
 
 /**
- * ΔE00 of many pairs of a list of colours, two pairs at a time where the machine can: the same numbers, to the last bit, as
+ * ΔE00 of many pairs of a list of colours, summed up; two pairs at a time where the machine can: the same sums, to the last bit, as of what
  * deltaE2000At gives one by one. Holds its buffers, for many lists.
  */
 export class DeltaELanes {
   private readonly room: LaneRoom;
   private readonly run: LaneFunction | null;
+  private readonly least: number;
   private colours = new Float64Array(0);
   private chunk = new Uint32Array(0);
+  private weights = new Float64Array(0);
   private found = new Float64Array(0);
-  private out = new Float64Array(64);
+  private sums = new Float64Array(0);
+  private allFound = new Int32Array(0);
 
-  /** @param plain one by one, as on machines without WebAssembly */
-  constructor(plain = false) {
+  /**
+   * @param least what is less apart is not counted, ΔE00
+   * @param plain one by one, as on machines without WebAssembly
+   */
+  constructor(least: number, plain = false) {
+    this.least = least;
     this.room = new LaneRoom(plain);
-    this.run = this.room.load(deltaECode());
+    this.run = this.room.load(deltaECode(least));
   }
 
   /**
@@ -45,7 +58,10 @@ export class DeltaELanes {
       const { buffer } = this.room;
       new Float64Array(buffer).set(BLUE_TURN);
       this.chunk = new Uint32Array(buffer, PAIR.at, PAIRS * 2);
+      this.weights = new Float64Array(buffer, WEIGHT.at, PAIRS);
       this.found = new Float64Array(buffer, OUT.at, PAIRS);
+      this.sums = new Float64Array(buffer, SUMS.at, 4);
+      this.allFound = new Int32Array(buffer, SUMS.at + 32, 4);
       this.colours = new Float64Array(buffer, COLOURS);
     }
     putColours(lab, count, this.colours, 0);
@@ -53,27 +69,39 @@ export class DeltaELanes {
 
   /**
    * @param pairs two of the colours a pair, by their number
-   * @param count of pairs
-   * @returns ΔE00 a pair, in a buffer of this object's that may be longer
+   * @param weights one a pair
    */
-  differences(pairs: Uint32Array, count: number): Float64Array {
-    if (this.out.length < count) this.out = new Float64Array(count * 2);
-    for (let from = 0; from < count; from += PAIRS) this.some(pairs, from, Math.min(PAIRS, count - from));
-    return this.out;
+  weigh(pairs: Uint32Array, weights: Float64Array): WeighedPairs {
+    const { chunk, sums } = this;
+    const all: WeighedPairs = [0, 0];
+    for (let from = 0; from < weights.length; from += PAIRS) {
+      const count = Math.min(PAIRS, weights.length - from);
+      chunk.set(pairs.subarray(from * 2, (from + count) * 2));
+      this.weights.set(weights.subarray(from, from + count));
+      // The last step takes a pair more where their number is odd.
+      if (count < PAIRS) {
+        chunk.fill(0, count * 2, count * 2 + 2);
+        this.weights[count] = 0;
+      }
+      if (this.run === null) this.found.fill(Number.NaN);
+      else this.run((count + 1) >> 1);
+      if (this.run === null || this.allFound.includes(0)) this.sumUp(count);
+      all[0] += f64(sums, 0) + f64(sums, 1);
+      all[1] += f64(sums, 2) + f64(sums, 3);
+    }
+    return all;
   }
 
-  private some(pairs: Uint32Array, from: number, count: number): void {
-    const { colours, out, chunk, found } = this;
-    if (this.run !== null) {
-      chunk.set(pairs.subarray(from * 2, (from + count) * 2));
-      // The last step takes a pair more where their number is odd.
-      if (count < PAIRS) chunk.fill(0, count * 2, count * 2 + 2);
-      this.run((count + 1) >> 1);
-    } else found.fill(Number.NaN, 0, count);
-    for (let i = 0, pair = from * 2; i < count; i++, pair += 2) {
-      const deltaE = f64(found, i);
-      // Greys, and hues that are opposite to the last bit, are left to the one that knows them.
-      out[from + i] = deltaE >= 0 ? deltaE : deltaE2000At(colours, u32(pairs, pair) * 4, colours, u32(pairs, pair + 1) * 4);
+  /** The sums where some differences are left open: greys, and hues that are opposite to the last bit. In the order of lanes. */
+  private sumUp(count: number): void {
+    const { colours, chunk, weights, found, sums } = this;
+    sums.fill(0);
+    for (let i = 0; i < count; i++) {
+      const ready = f64(found, i);
+      const deltaE = ready >= 0 ? ready : deltaE2000At(colours, u32(chunk, i * 2) * 4, colours, u32(chunk, i * 2 + 1) * 4);
+      if (deltaE < this.least) continue;
+      sums[i & 1] = f64(sums, i & 1) + f64(weights, i);
+      sums[2 + (i & 1)] = f64(sums, 2 + (i & 1)) + f64(weights, i) * deltaE;
     }
   }
 }
@@ -99,7 +127,7 @@ export function putColours(lab: Float64Array, count: number, out: Float64Array |
  * colours to ΔE00 every step waits for the one before, and a processor looks ahead far enough to work on several pairs
  * only where that chain is short.
  */
-function deltaECode(): Uint8Array<ArrayBuffer> {
+function deltaECode(least: number): Uint8Array<ArrayBuffer> {
   const code = new LaneCode(1);
   const place = ({ at, step: bytes }: { at: number; step: number }, step: Whole): Whole => code.offset(code.variable(at), step, bytes);
   const each = (body: (held: Whole, step: Whole) => void): void => {
@@ -107,6 +135,10 @@ function deltaECode(): Uint8Array<ArrayBuffer> {
     code.loop(step, [code.param(0), 1], () => body(place(HELD, step), step));
   };
   const keep = (held: Whole, values: readonly Lanes[]): void => values.forEach((value, i) => code.store(held, i * 2, value));
+  const sums = code.variable(SUMS.at);
+  const none = code.number(0);
+  [none, none, code.above(code.number(1), none)].forEach((value, i) => code.store(sums, i * 2, value));
+  const sumUp = (i: number, value: Lanes): void => code.store(sums, i * 2, code.add(code.load(sums, i * 2), value));
   const kept = (held: Whole, count: number): Lanes[] => Array.from({ length: count }, (_, i) => code.load(held, i * 2));
   each((held, step) => {
     const pair = place(PAIR, step);
@@ -118,8 +150,12 @@ function deltaECode(): Uint8Array<ArrayBuffer> {
   each((held, step) => {
     const hue = kept(held, 5) as MeanHue;
     const square = squareDifference(code, [code.load(held, 12), code.load(held, 14)], hue, turnOfBlues(code, hue[0], hue[1]));
-    const none = code.number(0);
-    code.store(place(OUT, step), 0, code.sqrt(code.choose(code.above(none, square), none, square)));
+    const deltaE = code.sqrt(code.choose(code.above(none, square), none, square));
+    code.store(place(OUT, step), 0, deltaE);
+    code.store(sums, 4, code.and(code.load(sums, 4), code.atLeast(deltaE, none)));
+    const weight = code.choose(code.atLeast(deltaE, code.number(least)), code.load(place(WEIGHT, step), 0), none);
+    sumUp(0, weight);
+    sumUp(1, code.mul(weight, deltaE));
   });
   return code.module();
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../src/engine/base/random.ts';
-import { DeltaELanes } from '../../../src/engine/colour/delta-e-lanes.ts';
+import { DeltaELanes, type WeighedPairs } from '../../../src/engine/colour/delta-e-lanes.ts';
 import { deltaE2000At } from '../../../src/engine/colour/delta-e.ts';
 import table from '../../published/colour/ciede2000-sharma34.json' with { type: 'json' };
 
@@ -20,8 +20,9 @@ function listOf(seed: string, colours: number, count: number): { lab: Float64Arr
 
 describe('DeltaELanes', () => {
   it('should give every bit as plain code does, one list after another', () => {
-    const lanes = new DeltaELanes();
-    const plain = new DeltaELanes(true);
+    const lanes = new DeltaELanes(0.01);
+    const plain = new DeltaELanes(0.01, true);
+    const random = randomFrom('weights');
     for (const [colours, count] of [
       [5, 1],
       [700, 2501],
@@ -32,19 +33,29 @@ describe('DeltaELanes', () => {
       const { lab, pairs } = listOf(`lanes ${colours}`, colours, count);
       lanes.hold(lab, colours);
       plain.hold(lab, colours);
-      const one = lanes.differences(pairs, count).slice(0, count);
-      expect(one).toEqual(plain.differences(pairs, count).slice(0, count));
-      const single = one.map((_, i) => deltaE2000At(lab, pairs[i * 2]! * 3, lab, pairs[i * 2 + 1]! * 3));
-      expect(one.every((deltaE, i) => Object.is(deltaE, single[i]))).toBe(true);
+      const weights = Float64Array.from({ length: count }, () => random.int(2 ** 20) / 2 ** 10);
+      const found = lanes.weigh(pairs, weights);
+      expect(found).toEqual(plain.weigh(pairs, weights));
+      const wanted: WeighedPairs = [0, 0];
+      weights.forEach((weight, i) => {
+        const deltaE = deltaE2000At(lab, pairs[i * 2]! * 3, lab, pairs[i * 2 + 1]! * 3);
+        const alone = lanes.weigh(pairs.subarray(i * 2, i * 2 + 2), Float64Array.of(1));
+        expect(alone[0] === (deltaE < 0.01 ? 0 : 1) && Object.is(alone[1], deltaE < 0.01 ? 0 : deltaE)).toBe(true);
+        wanted[0] += alone[0] * weight;
+        wanted[1] += alone[1] * weight;
+      });
+      found.forEach((sum, i) => expect(Math.abs(sum - wanted[i]!)).toBeLessThanOrEqual(1e-12 * wanted[i]!));
     }
   });
 
   it('should give the 34 published differences', () => {
     const lab = Float64Array.from(table.pairs.flatMap((row) => row.slice(0, 6)));
-    const pairs = Uint32Array.from({ length: 68 }, (_, i) => i);
-    const lanes = new DeltaELanes();
+    const lanes = new DeltaELanes(0);
     lanes.hold(lab, 68);
-    const found = lanes.differences(pairs, 34);
-    table.pairs.forEach((row, i) => expect(Math.abs(found[i]! - row[6]!)).toBeLessThan(table.tolerance));
+    table.pairs.forEach((row, i) => {
+      const [weight, weighted] = lanes.weigh(Uint32Array.of(i * 2, i * 2 + 1), Float64Array.of(4));
+      expect(weight).toBe(4);
+      expect(Math.abs(weighted / 4 - row[6]!)).toBeLessThan(table.tolerance);
+    });
   });
 });

@@ -1,4 +1,3 @@
-import { f64 } from '../../base/at.ts';
 import { DeltaELanes } from '../../colour/delta-e-lanes.ts';
 import type { CellMap } from '../../stack/types.ts';
 import type { EdgeLengths } from './lines/edge-tally.ts';
@@ -15,7 +14,7 @@ export interface EdgeMeasure {
 /** Edges with less contrast than this do not show, ΔE00; rounding stays far below. */
 const LEAST_DELTA_E = 0.01;
 
-const lanes = new DeltaELanes();
+const lanes = new DeltaELanes(LEAST_DELTA_E);
 
 /**
  * Length and contrast of all edges of a print.
@@ -23,14 +22,7 @@ const lanes = new DeltaELanes();
  * @param edges of this map, when they are known already
  */
 export function edgeMeasure(map: CellMap, lab: Float64Array, edges: EdgeLengths = edgeLengths(map)): EdgeMeasure {
-  const sum: EdgeMeasure = { lengthMm: 0, contrast: 0 };
   lanes.hold(lab, map.cells);
-  const found = lanes.differences(edges.cells, edges.lengthMm.length);
-  for (let i = 0; i < edges.lengthMm.length; i++) {
-    const contrast = f64(found, i);
-    if (contrast < LEAST_DELTA_E) continue;
-    sum.lengthMm += f64(edges.lengthMm, i);
-    sum.contrast += f64(edges.lengthMm, i) * contrast;
-  }
-  return sum;
+  const [lengthMm, contrast] = lanes.weigh(edges.cells, edges.lengthMm);
+  return { lengthMm, contrast };
 }

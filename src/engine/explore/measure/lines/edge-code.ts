@@ -63,14 +63,14 @@ class EdgeCode {
       pairs.add(lists.ints('edgeOf').at(run), this.halfMm);
       code.add(run, 1);
     });
-    code.put(lists.ints('found'), 0, pairs.count);
+    pairs.sumUp();
   }
 
   private writeRow(): void {
     const { code, a, b, openA, openB, met, mid, end, pairs } = this;
     const [runEndMm, runCell, edgeOf] = [this.lists.reals('runEndMm'), this.lists.ints('runCell'), this.lists.ints('edgeOf')];
     const [fromMm, toMm, endA, endB] = [code.real(0), code.real(), code.real(), code.real()];
-    const [beyondA, beyondB, cellA, cellB] = [code.int(), code.int(), code.int(), code.int()];
+    const [beyondA, beyondB, cellA, cellB, note] = [code.int(), code.int(), code.int(), code.int(), code.int()];
     code.set(a, this.top);
     code.set(b, mid);
     code.set(openA, a);
@@ -98,18 +98,14 @@ class EdgeCode {
             code.set(met, 0);
           },
           () => {
-            // Mostly an edge of the row has passed by: then its pair is known.
+            code.set(note, -1);
+            code.when([a.below(mid.minus(1)), runCell.at(a, 1).is(cellB)], () => code.set(note, edgeOf.at(a)));
+            code.when([note.below(0), this.top.below(a), runCell.at(a.minus(1)).is(cellB)], () => code.set(note, edgeOf.at(a.minus(1))));
             code.when(
-              [a.below(mid.minus(1)), runCell.at(a, 1).is(cellB)],
-              () => code.set(pairs.pair, edgeOf.at(a)),
-              () =>
-                code.when(
-                  [this.top.below(a), runCell.at(a.minus(1)).is(cellB)],
-                  () => code.set(pairs.pair, edgeOf.at(a.minus(1))),
-                  () => pairs.find(cellA, cellB),
-                ),
+              note.below(0),
+              () => pairs.note(cellA, cellB, toMm.minus(fromMm)),
+              () => pairs.add(note, toMm.minus(fromMm)),
             );
-            pairs.add(pairs.pair, toMm.minus(fromMm));
           },
         );
       });
@@ -127,7 +123,7 @@ class EdgeCode {
     const { code, lists, a, b, mid, end, from } = this;
     const [runEndMm, runCell, edgeOf] = [lists.reals('runEndMm'), lists.ints('runCell'), lists.ints('edgeOf')];
     const [atA, atB, across] = [code.real(), code.real(), code.real()];
-    const [pair, on, taken] = [code.int(), code.int(1), code.int(0)];
+    const [note, on, taken] = [code.int(), code.int(1), code.int(0)];
     const like = runCell.at(a, 1).is(runCell.at(b, 1));
     code.during([on, a.plus(1).below(mid), b.plus(1).below(end), like], () => {
       code.set(atA, runEndMm.at(a));
@@ -138,10 +134,10 @@ class EdgeCode {
         code.set(on, taken.not());
       });
       code.when(on, () => {
-        code.set(pair, edgeOf.at(a));
-        code.put(edgeOf, b, pair);
+        code.set(note, edgeOf.at(a));
+        code.put(edgeOf, b, note);
         code.set(across, atB.minus(atA));
-        this.pairs.add(pair, across.times(across).plus(this.rowMm.times(this.rowMm)).root());
+        this.pairs.add(note, across.times(across).plus(this.rowMm.times(this.rowMm)).root());
         code.add(a, 1);
         code.add(b, 1);
         code.set(from, b);
@@ -251,8 +247,7 @@ class EdgeCode {
 
   private begin(run: Int): void {
     const { code, lists, pairs } = this;
-    pairs.find(lists.ints('runCell').at(run), lists.ints('runCell').at(run, 1));
-    code.put(lists.ints('edgeOf'), run, pairs.pair);
-    pairs.add(pairs.pair, this.halfMm);
+    code.put(lists.ints('edgeOf'), run, pairs.notes);
+    pairs.note(lists.ints('runCell').at(run), lists.ints('runCell').at(run, 1), this.halfMm);
   }
 }

@@ -1,18 +1,19 @@
 import type { CodeLists } from '../../../base/code/code-room.ts';
 
-/** All that the function reads and writes; lists of rows, of runs, of pairs and of cells. */
+/** All that the function reads and writes; lists of rows, of runs, of notes, of pairs and of cells. */
 export const EDGE_NAMES = [
-  ...(['rows', 'cells', 'pairsRoom', 'slotMask', 'sheet', 'found'] as const),
+  ...(['rows', 'cells', 'notesRoom', 'sheet', 'found'] as const),
   ...(['rowStart', 'runEndMm', 'runCell', 'edgeOf'] as const),
-  ...(['pairCells', 'lengthMm', 'slots'] as const),
+  ...(['noteCells', 'noteMm', 'order', 'ofCell', 'pairOf'] as const),
+  ...(['pairCells', 'lengthMm'] as const),
   ...(['areaMm2', 'moments', 'bySize', 'sizes', 'half', 'halfSizes', 'lower', 'upper'] as const),
 ] as const;
 
 export type EdgeLists = CodeLists<(typeof EDGE_NAMES)[number]>;
 
-/** What the function gives back: all done, more pairs than there is room for, or what other means find sooner. */
+/** What the function gives back: all done, more notes than there is room for, or what other means find sooner. */
 export const DONE = 0;
-export const MORE_PAIRS = 1;
+export const MORE_NOTES = 1;
 export const PARTED = 2;
 
 /** Where the edges of two rows part, more than so many pairs of them are found by lists. */

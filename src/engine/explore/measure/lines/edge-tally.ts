@@ -8,32 +8,36 @@ export interface EdgeLengths {
   lengthMm: Float64Array;
 }
 
-/** Pairs of cells in the order in which they first met, each with a length. */
+/** Lengths of edges as they are noted. */
 export class EdgeTally {
-  private readonly cells: number[] = [];
-  private readonly lengthMm: number[] = [];
-  private readonly pairs = new Map<number, number>();
+  private readonly notes: { low: number; high: number; lengthMm: number }[] = [];
 
-  /** Number of a pair, whichever cell is named first, made when new. */
-  pairOf(a: number, b: number): number {
-    const [low, high] = a < b ? [a, b] : [b, a];
-    const name = low * 2 ** 20 + high;
-    const pair = this.pairs.get(name) ?? this.pairs.size;
-    if (pair === this.pairs.size) {
-      this.pairs.set(name, pair);
-      this.cells.push(low, high);
-      this.lengthMm.push(0);
-    }
-    return pair;
+  /** Notes a length of the edge between two cells, mm. @returns the number of this note */
+  note(a: number, b: number, lengthMm: number): number {
+    return this.notes.push({ low: Math.min(a, b), high: Math.max(a, b), lengthMm }) - 1;
   }
 
-  /** Adds to a pair's length, mm. */
-  add(pair: number, lengthMm: number): void {
-    this.lengthMm[pair] = num(this.lengthMm, pair) + lengthMm;
+  /** Adds to a note's length, mm. */
+  add(note: number, lengthMm: number): void {
+    const noted = this.notes[note];
+    if (noted !== undefined) noted.lengthMm += lengthMm;
   }
 
-  /** What was added up. */
+  /** What was noted, summed up by pairs of cells: by their lower numbers, then in the order in which they first met. */
   lengths(): EdgeLengths {
-    return { cells: Uint32Array.from(this.cells), lengthMm: Float64Array.from(this.lengthMm) };
+    const cells: number[] = [];
+    const sums: number[] = [];
+    const pairs = new Map<number, number>();
+    for (const { low, high, lengthMm } of this.notes.toSorted((one, other) => one.low - other.low)) {
+      const name = low * 2 ** 20 + high;
+      const pair = pairs.get(name) ?? sums.length;
+      if (pair === sums.length) {
+        pairs.set(name, pair);
+        cells.push(low, high);
+        sums.push(0);
+      }
+      sums[pair] = num(sums, pair) + lengthMm;
+    }
+    return { cells: Uint32Array.from(cells), lengthMm: Float64Array.from(sums) };
   }
 }

@@ -13,7 +13,7 @@ export function walkEdges(map: CellMap): EdgeLengths {
 class EdgeWalk {
   readonly tally = new EdgeTally();
   private readonly map: CellMap;
-  /** The pair of the edge at the right end of each run; −1 while it is not known. */
+  /** The note of the edge at the right end of each run; −1 while it is not known. */
   private readonly edgeOf: Int32Array;
   private readonly rowMm: number;
   /** The first run of a row, of the one below, and beyond that. */
@@ -66,7 +66,7 @@ class EdgeWalk {
           openA = a;
           openB = b;
           this.met = false;
-        } else this.tally.add(this.tally.pairOf(u32(runCell, a), u32(runCell, b)), toMm - fromMm);
+        } else this.level([a, b], toMm - fromMm);
       }
       fromMm = toMm;
       const beyondA = f64(runEndMm, a) <= toMm;
@@ -76,6 +76,15 @@ class EdgeWalk {
       if (beyondB) b++;
     }
     this.close([openA, lastA], [openB, lastB]);
+  }
+
+  /** A stretch where a run lies over one of another cell. */
+  private level([a, b]: readonly [number, number], lengthMm: number): void {
+    const { runCell } = this.map;
+    // Mostly an edge of the row has passed by, which is added to.
+    if (a + 1 < this.mid && runCell[a + 1] === runCell[b]) this.tally.add(i32(this.edgeOf, a), lengthMm);
+    else if (this.top < a && runCell[a - 1] === runCell[b]) this.tally.add(i32(this.edgeOf, a - 1), lengthMm);
+    else this.tally.note(u32(runCell, a), u32(runCell, b), lengthMm);
   }
 
   /** Edges that go on one after another, from two runs of the same cell on. @returns how many */
@@ -88,10 +97,10 @@ class EdgeWalk {
       const atB = f64(runEndMm, b);
       if (atA > f64(runEndMm, b + 1) || atB > f64(runEndMm, a + 1)) break;
       if (this.isTaken(a, b)) break;
-      const pair = i32(this.edgeOf, a);
-      this.edgeOf[b] = pair;
+      const note = i32(this.edgeOf, a);
+      this.edgeOf[b] = note;
       this.from = b + 1;
-      this.tally.add(pair, Math.sqrt((atB - atA) * (atB - atA) + rowRow));
+      this.tally.add(note, Math.sqrt((atB - atA) * (atB - atA) + rowRow));
     }
     return a - first;
   }
@@ -137,9 +146,7 @@ class EdgeWalk {
   /** An edge that begins at its row. */
   private begin(run: number): void {
     const { runCell } = this.map;
-    const pair = this.tally.pairOf(u32(runCell, run), u32(runCell, run + 1));
-    this.edgeOf[run] = pair;
-    this.tally.add(pair, this.rowMm / 2);
+    this.edgeOf[run] = this.tally.note(u32(runCell, run), u32(runCell, run + 1), this.rowMm / 2);
   }
 
   /** Each goes on in the first of its like that is left, if they touch. */

@@ -2,13 +2,13 @@ import { i32, u32 } from '../../../base/at.ts';
 import { CodeRoom } from '../../../base/code/code-room.ts';
 import type { CellMap } from '../../../stack/types.ts';
 import { writeFigureCode } from './edge-code.ts';
-import { DONE, EDGE_NAMES, MORE_PAIRS } from './edge-names.ts';
+import { DONE, EDGE_NAMES, MORE_NOTES } from './edge-names.ts';
 import type { EdgeLengths } from './edge-tally.ts';
 import { DIGITS } from './size-code.ts';
 
-/** Maps of more runs, and of more pairs of cells, are left to plain code: they would keep much memory for ever. */
+/** Maps of more runs, and of more notes, are left to plain code: they would keep much memory for ever. */
 const MOST_RUNS = 400_000;
-const MOST_PAIRS = 400_000;
+const MOST_NOTES = 400_000;
 
 /** What all prints of one map share, whatever their orders and inks. */
 export interface MapFigures {
@@ -22,7 +22,7 @@ export interface MapFigures {
 /** Finds what all prints of one map share in memory of its own, see `writeFigureCode`. */
 export class FigureRoom {
   private readonly room = new CodeRoom(EDGE_NAMES, writeFigureCode);
-  private pairsRoom = 4096;
+  private notesRoom = 8192;
 
   /** @returns lists that hold until the next are found; null when they must be found by other means */
   figures(map: CellMap): MapFigures | null {
@@ -43,28 +43,30 @@ export class FigureRoom {
           moments: reals.subarray(at.moments, at.moments + map.cells * 2),
         };
       }
-      if (given !== MORE_PAIRS || this.pairsRoom >= MOST_PAIRS) return null;
-      this.pairsRoom *= 2;
+      if (given !== MORE_NOTES || this.notesRoom >= MOST_NOTES) return null;
+      this.notesRoom *= 2;
     }
   }
 
   private lay({ rows, heightMm, cells, areaMm2, rowStart, runEndMm, runCell }: CellMap, runs: number) {
-    const { room, pairsRoom } = this;
-    const slots = pairsRoom * 2;
+    const { room, notesRoom } = this;
     room.begin();
     room.int('rows', rows);
     room.int('cells', cells);
-    room.int('pairsRoom', pairsRoom);
-    room.int('slotMask', slots - 1);
+    room.int('notesRoom', notesRoom);
     const sheet = room.realList('sheet', 1);
     const at = {
       found: room.intList('found', 2),
-      pairCells: room.intList('pairCells', pairsRoom * 2),
-      lengthMm: room.realList('lengthMm', pairsRoom),
+      pairCells: room.intList('pairCells', notesRoom * 2 + 2),
+      lengthMm: room.realList('lengthMm', notesRoom + 1),
       moments: room.realList('moments', cells * 2),
       bySize: room.intList('bySize', cells),
     };
-    const slotsAt = room.intList('slots', slots);
+    room.intList('noteCells', notesRoom * 2);
+    room.realList('noteMm', notesRoom);
+    room.intList('order', notesRoom);
+    const ofCell = room.intList('ofCell', cells);
+    const pairOf = room.intList('pairOf', cells);
     const starts = room.intList('rowStart', rows + 1);
     const ends = room.realList('runEndMm', runs);
     const cellOf = room.intList('runCell', runs);
@@ -76,8 +78,8 @@ export class FigureRoom {
     room.fit();
     const { ints, words, reals } = room;
     reals[sheet] = heightMm / rows;
-    reals[at.lengthMm] = 0;
-    ints.fill(-1, slotsAt, slotsAt + slots);
+    ints.fill(0, ofCell, ofCell + cells);
+    ints.fill(-1, pairOf, pairOf + cells);
     ints.fill(0, lower, lower + 2 * DIGITS);
     reals.fill(0, at.moments, at.moments + cells * 2);
     words.set(rowStart.subarray(0, rows + 1), starts);
