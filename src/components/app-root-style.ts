@@ -140,6 +140,9 @@ export const appRootStyle = css`
   .notice button {
     color: inherit;
   }
+  .notice button:last-child {
+    margin-left: auto;
+  }
   @media (max-width: 760px) {
     :host {
       grid-template-rows: auto auto 1fr auto auto;

@@ -21,7 +21,9 @@ function drawerAtHand({ drawer, frames }: Pick<Project, 'drawer' | 'frames'>): S
 export function aimsOf({ recipes, pins = [], drawer }: Project): NextSheet['aims'] {
   return [
     ...recipes.map((recipe) => ({ name: recipe.title, pulls: recipe.pulls, studio: studioOfRecipe(recipe) })),
-    ...pins.map(({ pulls, lineage }) => ({ name: say.pinned(printTitle(lineage)), pulls, studio: drawer })),
+    ...pins
+      .filter(({ lineage }) => !recipes.some(({ title }) => title === printTitle(lineage)))
+      .map(({ pulls, lineage }) => ({ name: say.pinned(printTitle(lineage)), pulls, studio: drawer })),
   ];
 }
 

@@ -44,7 +44,8 @@ function contrastWords(from: number, to: number): string {
 export function onwardWords(now: OnwardMeasures, { change, edgeContrast, distance }: OnwardMeasures): string {
   const parts = [say.deltaEInMean(fixed(change, 1)), contrastWords(now.edgeContrast, edgeContrast)];
   if (distance !== null && now.distance !== null) {
-    parts.push(say.deltaEFromChosenPrint(fixed(distance, 1), fixed(now.distance, 1)));
+    // By it they are ranked then.
+    parts.unshift(say.deltaEFromChosenPrint(fixed(distance, 1), fixed(now.distance, 1)));
   }
   return parts.join(', ');
 }

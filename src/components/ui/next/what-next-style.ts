@@ -129,13 +129,29 @@ export const whatNextStyle = css`
     .ask ps-fold {
       order: 2;
     }
+    .stand {
+      order: 3;
+      grid-column: 1 / -1;
+      min-height: 44px;
+    }
     .found {
       flex: 1 0 0;
       min-height: var(--least);
     }
   }
   @media (max-width: 760px) {
+    /* What is asked is scrolled away: the prints need the room. */
+    dialog[open] {
+      display: block;
+      overflow-y: auto;
+    }
+    header,
+    footer {
+      position: sticky;
+      z-index: 1;
+    }
     header {
+      top: 0;
       padding: var(--space-3) var(--space-6);
     }
     header .soft {
@@ -144,13 +160,18 @@ export const whatNextStyle = css`
     }
     .ask {
       grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+      max-height: none;
       padding: var(--space-5) var(--space-6);
+    }
+    .stand {
+      min-height: 54px;
     }
     .ask .wide,
     .ask ps-fold {
       grid-column: 1 / -1;
     }
     .found {
+      min-height: 50dvh;
       padding: var(--space-5) var(--space-6);
     }
     .cards {
@@ -159,6 +180,7 @@ export const whatNextStyle = css`
     }
     footer {
       flex-wrap: wrap;
+      bottom: 0;
       gap: var(--space-4);
       padding: var(--space-4) var(--space-6);
     }

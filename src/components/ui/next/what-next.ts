@@ -201,7 +201,19 @@ export class WhatNext extends LitElement {
       <ps-fold label=${say.screensAtHand} note=${say.ofScreens(this.screens.size, screens.length)}>
         <div class="ticks">${screens.map(({ id, number, name }) => html`<label class="tick"><input type="checkbox" .checked=${this.screens.has(id)} @change=${() => this.ask(() => (this.screens = this.toggled(this.screens, id)))} />${number} ${name}</label>`)}</div>
       </ps-fold>
+      ${this.stand()}
     </div>`;
+  }
+
+  /** How far one has looked: among what is asked, so that no print moves as it comes and goes. */
+  private stand() {
+    const { work, soFar } = this;
+    const tried = soFar === null ? '' : say.coloursAreEstimatesPull(triedWords(soFar.result));
+    return html`<div class="stand">${
+      work.running
+        ? html`<ps-progress label=${say.looking} words=${say.lookingAtWhatCould} stop=${say.stopLooking} .value=${work.progress} @stop=${() => work.stop()}></ps-progress>`
+        : html`<p class="soft small">${tried}</p>`
+    }</div>`;
   }
 
   private card(print: OnwardPrint, find: OnwardFind, [depth, at]: [number, number]) {
@@ -251,10 +263,9 @@ export class WhatNext extends LitElement {
     return html`<header><h2>${say.whatNext} <span class="soft">${sheet.name}</span></h2><button @click=${() => this.close()}>${say.close}</button></header>
       ${this.asks(sheet)}
       <div class="found">
-        ${work.running ? html`<ps-progress label=${say.looking} words=${say.lookingAtWhatCould} stop=${say.stopLooking} .value=${work.progress} @stop=${() => work.stop()}></ps-progress>` : nothing}
         ${workFailure(work)}
         ${!work.running && work.found === null && work.failure === '' ? html`<p role="status">${soFar === null ? say.stopped : say.stoppedTheseAreBest} <button @click=${() => this.look()}>${say.lookAgain}</button></p>` : nothing}
-        ${soFar === null ? nothing : html`${this.prints(soFar)}<p class="soft small">${say.coloursAreEstimatesPull(triedWords(soFar.result))}</p>`}
+        ${soFar === null ? nothing : this.prints(soFar)}
       </div>
       ${soFar === null ? nothing : this.foot(sheet, soFar)}`;
   }

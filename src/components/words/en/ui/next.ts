@@ -32,7 +32,7 @@ export const say = speak('ui/next', {
   contrastOfEdgesAs: 'contrast of edges as before',
   lessContrastOfEdges: (abs: number, shareBelowZero: boolean) => `${abs}\u00a0% ${shareBelowZero ? 'less' : 'more'} contrast of edges`,
   deltaEInMean: (change: string) => `ΔE ${change} in the mean`,
-  deltaEFromChosenPrint: (distance: string, distance2: string) => `ΔE ${distance} from the chosen print, where it is ${distance2} now`,
+  deltaEFromChosenPrint: (distance: string, distance2: string) => `ΔE ${distance} from the chosen print, ${distance2} now`,
   andBeyondThatThose: ', and beyond that those that go on from the best',
   notYetAll: 'not yet all',
   allOfOneMore: 'all of one more pull',
