@@ -53,13 +53,14 @@ const ARROW_A_MM = 4;
 const LONGEST_ARROW = 48;
 
 /**
- * How an offset is drawn: to one scale over all set-ups, so that arrows can be compared, with its mm
- * beside it.
+ * How an offset is drawn: to one scale over all set-ups, so that arrows can be compared, with the mm that the
+ * lays are moved by in a line outside the sheet.
  * @returns its length in units of a diagram of 150, and whether it is longer than drawn
  */
 export function offsetArrow({ dxMm, dyMm }: Pick<Offset, 'dxMm' | 'dyMm'>): { length: number; cut: boolean; words: string } {
   const mm = Math.hypot(dxMm, dyMm);
-  return { length: Math.min(LONGEST_ARROW, ARROW_A_MM * mm), cut: ARROW_A_MM * mm > LONGEST_ARROW, words: `${mmText(mm)} mm` };
+  const words = offsetShort({ dxMm, dyMm, turnDeg: 0 });
+  return { length: Math.min(LONGEST_ARROW, ARROW_A_MM * mm), cut: ARROW_A_MM * mm > LONGEST_ARROW, words };
 }
 
 /** What is said of a pull that lies where it was drawn. */

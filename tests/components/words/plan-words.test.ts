@@ -214,11 +214,11 @@ describe('offsetWords and offsetShort', () => {
 });
 
 describe('offsetArrow', () => {
-  it('should draw twice the offset twice as long, and say the millimetres', () => {
+  it('should draw twice the offset twice as long, and say the millimetres that the lays are moved by', () => {
     const [one, two] = [offsetArrow({ dxMm: 3, dyMm: 0 }), offsetArrow({ dxMm: 0, dyMm: -6 })];
     expect(two.length).toBeCloseTo(2 * one.length, 9);
-    expect([one.words, two.words]).toEqual(['3.0 mm', '6.0 mm']);
-    expect(offsetArrow({ dxMm: 0.3, dyMm: 0.4 })).toMatchObject({ words: '0.5 mm', cut: false });
+    expect([one.words, two.words]).toEqual(['→ 3.0 mm', '↑ 6.0 mm']);
+    expect(offsetArrow({ dxMm: 0.3, dyMm: 0.4 })).toMatchObject({ length: 2, words: '→ 0.3 ↓ 0.4 mm', cut: false });
   });
   it('should say when it is drawn shorter than it is', () => {
     expect(offsetArrow({ dxMm: 40, dyMm: 0 }).cut).toBe(true);

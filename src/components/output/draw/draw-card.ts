@@ -133,6 +133,9 @@ function offsetDiagram(out: PageWriter, recipes: readonly Recipe[], card: SetUpC
   out.shape(pullRings(screen, recipe.shapes, pull, recipe.paper).rings, { x: left, y: top, scale, hex: PDF_COLOURS.shape });
   stops(out, { x: left, y: top, width, height });
   moveArrow(out, card, { x: left + width / 2, y: top + height / 2 }, side);
+  const { length, words } = offsetArrow(card);
+  // Under the stops, where it covers nothing of the sheet.
+  if (length > 0) out.line(words, { x, y: top + height + 9 }, { size: 8 });
 }
 
 /** Two stops on the long edge, one round the corner. */
@@ -161,6 +164,5 @@ function moveArrow(out: PageWriter, card: SetUpCard, from: Spot, side: number): 
   const tip = { x: from.x + ux * reach, y: from.y + uy * reach };
   const style = { thickness: 2.5, hex: PDF_COLOURS.accent };
   out.stroke(from, tip, style);
-  out.line(arrow.words, { x: from.x - 14, y: from.y + (card.dyMm > 0 ? -14 : 6) }, { size: 8 });
   for (const across of [5, -5]) out.stroke(tip, { x: tip.x - 7 * ux + across * uy, y: tip.y - 7 * uy - across * ux }, style);
 }

@@ -219,6 +219,10 @@ export const logPressStyle = css`
       grid-column: 2;
       grid-row: 1 / 5;
     }
+    /* Too small to be read here, and said in words beside it. */
+    .offset-diagram text {
+      display: none;
+    }
     .take {
       grid-column: 1;
       grid-row: auto;

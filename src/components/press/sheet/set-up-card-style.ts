@@ -173,5 +173,8 @@ export const setUpCardStyle = css`
       width: 110px;
       height: 110px;
     }
+    .offset-diagram text {
+      display: none;
+    }
   }
 `;

@@ -59,7 +59,7 @@ export function offsetDiagram(
           <path d="M0 0H${reach}M${reach - HEAD} ${-HEAD}L${reach} 0L${reach - HEAD} ${HEAD}" />
           ${arrow.cut ? svg`<path d="M${reach / 2 - 5} 6l4 -12M${reach / 2 + 1} 6l4 -12" stroke-width="2" />` : ''}
         </g>
-        <text x=${cx} y=${cy + (card.dyMm > 0 ? -8 : 18)} text-anchor="middle" style="font-size: var(--type-small)" fill="currentColor">${arrow.words}</text>`
+        <text x=${cx} y=${top - 4} text-anchor="middle" style="font-size: var(--type-small)" fill="currentColor">${arrow.words}</text>`
     }
   </svg>`;
 }
