@@ -70,6 +70,15 @@ describe('a sheet that goes on otherwise than planned', () => {
     expect(checkLog(head, pulled)).toEqual([]);
   });
 
+  it('should refuse more pulls than a sheet takes', () => {
+    const pulls = Array.from({ length: 200 }, (_, i) => pullOf(`f${i}`, 's1', 'rust'));
+    const full = recipeOf(pulls, drawer, { id: 'full', title: 'Full' });
+    const choice = { more: [pullOf('n', 's2', 'tar')], studio: drawer, id: 'x' };
+    const sheet = { number: 7, recipe: 0, done: [0, 1] };
+    expect(() => chosenFor([sheet], [full], { ...choice, planned: true })).toThrow(/Sheet 7 would have 201 pulls.*at most 200/);
+    expect(chosenFor([sheet], [full], { ...choice, planned: false })).toHaveLength(1);
+  });
+
   it('should plan the rest with it, and without it when it is undone', () => {
     const planned: PressPlan = last(
       planVisit(

@@ -3,10 +3,14 @@ import { chosenFor } from '../../../engine/log/now/chosen.ts';
 import type { Happening } from '../../../engine/log/types.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { newId } from '../../ui/new-id.ts';
 import { say } from '../../words/en/press/next.ts';
 import type { PressVisit } from '../press-visit.ts';
+
+/** What is told of a choice that cannot be. */
+const TROUBLE = 'going on';
 
 /** Sheets that go on as was chosen at the press. */
 export interface GoOn {
@@ -32,7 +36,15 @@ export async function goOn(visit: PressVisit, store: AppStore, going: GoOn): Pro
   const known = new Set(log.events.map(({ id }) => id));
   // Sheets that go on otherwise leave the set-ups that they were pulled in.
   const { setUpsBehind } = visit;
-  await log.add(goOnHappenings(log, going));
+  let happenings: Happening[];
+  try {
+    happenings = goOnHappenings(log, going);
+  } catch (error) {
+    store.trouble(TROUBLE, sentenceOf(error));
+    return;
+  }
+  store.settled(TROUBLE);
+  await log.add(happenings);
   const entries = log.events.filter(({ id, kind }) => kind === 'goes-on' && !known.has(id));
   await run.start(visit.restInput(0, setUpsBehind));
   const numbers = rangesText([...going.numbers].sort((a, b) => a - b));

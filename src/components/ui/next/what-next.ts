@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { MOST_PULLS } from '../../../engine/base/limits.ts';
 import type { OnwardBy, OnwardPrint } from '../../../engine/explore/onward/onward.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
@@ -109,6 +110,11 @@ export class WhatNext extends LitElement {
     return this.sheet?.workshop.studio ?? null;
   }
 
+  /** How many further pulls may be asked for: no more than the sheet still takes; 1 where it takes none, so that it is said why. */
+  private get mostMore(): number {
+    return Math.max(1, Math.min(MOST_MORE, MOST_PULLS - (this.sheet?.pulls.length ?? 0)));
+  }
+
   private look(): void {
     const { sheet } = this;
     if (sheet === null) return;
@@ -124,7 +130,7 @@ export class WhatNext extends LitElement {
     const asked = {
       screens: workshop.studio.screens.filter(({ id }) => this.screens.has(id)).map(({ id }) => id),
       inks: workshop.studio.inks.filter(({ id }) => this.inks.has(id)).map(({ id }) => id),
-      most: this.most,
+      most: Math.min(this.most, this.mostMore),
       by: this.by,
       towards: aimed?.pulls,
       movedMm: this.besideMm,
@@ -171,7 +177,7 @@ export class WhatNext extends LitElement {
     return html`<div class="ask">
       <label class="line">${say.morePullsAtMost}
         <select ?disabled=${off} @change=${(event: Event) => this.ask(() => (this.most = Number((event.target as HTMLSelectElement).value)))}>
-          ${Array.from({ length: MOST_MORE }, (_, i) => html`<option value=${i + 1} ?selected=${this.most === i + 1}>${i + 1}</option>`)}
+          ${Array.from({ length: this.mostMore }, (_, i) => html`<option value=${i + 1} ?selected=${Math.min(this.most, this.mostMore) === i + 1}>${i + 1}</option>`)}
         </select>
       </label>
       <label class="line">${say.rankedBy}

@@ -1,9 +1,12 @@
 import { entryAt } from '../../base/at.ts';
+import { EngineError } from '../../base/error.ts';
+import { MOST_PULLS } from '../../base/limits.ts';
 import type { Recipe } from '../../recipe/types.ts';
 import { studioOfRecipe } from '../../recipe/write.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { pullsIn } from '../../visit/lent/workshop.ts';
+import { say } from '../../words/en/log/now.ts';
 import type { SheetAsPulled } from '../as-pulled.ts';
 import type { Happening } from '../types.ts';
 import { goingOn } from './goes-on.ts';
@@ -22,7 +25,7 @@ export interface Choice {
 /**
  * What to log so that sheets go on as was chosen.
  * @param recipes of `recipesAsPulled`
- * @throws as `goingOn`
+ * @throws EngineError 'log.full' when a sheet would have more pulls than one takes, and as `goingOn`
  */
 export function chosenFor(
   sheets: readonly Pick<SheetAsPulled, 'number' | 'recipe' | 'done'>[],
@@ -34,6 +37,8 @@ export function chosenFor(
     const recipe = entryAt(recipes, at);
     const { studio, pulls } = pullsIn(studioOfRecipe(recipe), named, choice.studio);
     const left = choice.planned ? recipe.pulls.filter((_, i) => !done.includes(i)) : [];
+    const inAll = done.length + pulls.length + left.length;
+    if (inAll > MOST_PULLS) throw new EngineError('log.full', say.sheetWouldHave(number, inAll, MOST_PULLS));
     return { kind: 'goes-on', sheet: number, ...goingOn([...pulls, ...left], studio) };
   });
 }
