@@ -29,7 +29,7 @@ import './set-up-notes.ts';
 import type { SetUpNotes } from './set-up-notes.ts';
 import { setUpTalk } from './set-up-talk.ts';
 import './sheet-tiles.ts';
-import { otherInks, pulledOtherwise, sheetsTalk, sheetTalk } from './sheet-talk.ts';
+import { otherInks, pulledOtherwise, sheetsTalk, sheetTalk, sheetToShow } from './sheet-talk.ts';
 import { TickAsking } from './tick-asking.ts';
 
 /** How often the times until sheets are dry are looked at anew. */
@@ -156,9 +156,7 @@ export class LogPress extends LitElement {
 
   private renderPictures() {
     const { sheets } = this.card;
-    // What is planned anew may take the press to other sheets than the one that was shown.
-    const number = sheets.find((each) => each === this.shown) ?? sheets[0];
-    const sheet = this.log.sheets.find((entry) => entry.number === number);
+    const sheet = sheetToShow(sheets, this.log.sheets, this.shown);
     const recipe = this.log.recipes[sheet?.recipe ?? -1];
     if (sheet === undefined || recipe === undefined) return nothing;
     const { store, visit, card } = this;
@@ -195,7 +193,7 @@ export class LogPress extends LitElement {
         ></press-sheet-tiles>
         <ps-cautions topic="press"></ps-cautions>
       </div>
-      ${pressFoot(this.made, { index, ticks, done, log: this.log, now: this.now(), go: (to: number) => this.go(to) })}
+      ${pressFoot(this.made, { index, ticks, done, log: this.log, now: this.now(), go: (to: number) => this.go(to), leave: () => this.dialog.close() })}
     </div>`;
   }
 

@@ -29,6 +29,7 @@ export function pressFoot(
     log,
     now,
     go,
+    leave,
   }: {
     index: number;
     ticks: ReadonlySet<string>;
@@ -37,6 +38,8 @@ export function pressFoot(
     /** The order on the clock of what was ticked. */
     now: RetimedPlan | null;
     go: (index: number) => void;
+    /** Leaves the press when nothing is left to pull. */
+    leave: () => void;
   },
 ) {
   const card = plan.cards[index];
@@ -52,7 +55,7 @@ export function pressFoot(
   const late = lateWords(minutesLate(plan, ticks, visitNow(log.events, Date.now(), localTime), plan.times[index]?.bed));
   const stands = all ? say.allSetUpsAre : done.has(index) ? say.setUpIsDone(card?.number ?? '') : say.ofPulled(pulled, there.length);
   const elsewhere = time !== undefined && time.bed !== plan.times[index]?.bed;
-  const to = after === undefined ? say.nothingLeft : elsewhere ? say.toSetUpAtBed(after.number, time.bed + 1) : say.toSetUp(after.number);
+  const to = after === undefined ? say.leavePress : elsewhere ? say.toSetUpAtBed(after.number, time.bed + 1) : say.toSetUp(after.number);
   return html`<footer>
     <p class="stands" role="status">${stands}</p>
     <p class="late">${late}</p>
@@ -65,6 +68,6 @@ export function pressFoot(
           >
         </p>`
     }
-    <button class=${done.has(index) ? 'main' : ''} ?disabled=${after === undefined} @click=${() => go(next)}>${to}</button>
+    <button class=${done.has(index) ? 'main' : ''} @click=${() => (after === undefined ? leave() : go(next))}>${to}</button>
   </footer>`;
 }

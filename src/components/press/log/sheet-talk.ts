@@ -58,12 +58,29 @@ export function sheetsTalk(
   visit: Pick<Ticking, 'sheets' | 'recipes'>,
   inks: Ink[],
 ): SheetTalk | null {
-  const good = visit.sheets.filter((sheet) => numbers.includes(sheet.number) && !sheet.spoiled);
+  const good = sheetsOf(numbers, visit.sheets).filter(({ spoiled }) => !spoiled);
   const left = good.filter((sheet) => printsOn(card, sheet).some((at) => !sheet.done.includes(at)));
   const first = left[0] ?? good[0];
   if (first === undefined) return null;
   const chosen = (left.length > 0 ? left : good).map((sheet) => sheet.number);
   return { ...sheetTalk(card, first, visit, inks), among: { numbers: good.map((sheet) => sheet.number), chosen } };
+}
+
+/** Sheets by their numbers, in that order. */
+function sheetsOf(numbers: readonly number[], sheets: readonly SheetAsPulled[]): SheetAsPulled[] {
+  return numbers.flatMap((number) => sheets.find((sheet) => sheet.number === number) ?? []);
+}
+
+/**
+ * The sheet of a set-up whose picture helps: the one asked for, or, as a spoiled one needs nothing more and what is
+ * planned anew may have other sheets, the one in its place or the first that is good.
+ * @param numbers of the set-up's sheets
+ * @returns undefined where the log knows none of them
+ */
+export function sheetToShow(numbers: readonly number[], sheets: readonly SheetAsPulled[], asked: number | null): SheetAsPulled | undefined {
+  const there = sheetsOf(numbers, sheets);
+  const good = there.filter(({ spoiled }) => !spoiled);
+  return good.find(({ number }) => number === asked) ?? good.find(({ inPlaceOf }) => inPlaceOf === asked) ?? good[0] ?? there[0];
 }
 
 /** What a set-up printed last on a sheet, as planned; null when another pull lies over it. */

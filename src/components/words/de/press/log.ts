@@ -34,7 +34,6 @@ export const say: typeof english = {
   setUpIsDone: (number) => `Einrichtung ${number} ist fertig.`,
   ofPulled: (pulled, there) => `${pulled} von ${there} gedruckt.`,
   inKey: (key, key2) => parts`${key} in ${key2}`,
-  nothingLeft: 'Nichts mehr zu tun',
   toSetUp: (number) => `Zu Einrichtung ${number}`,
   toSetUpAtBed: (number, bed) => `Zu Einrichtung ${number} an Tisch ${bed}`,
   beds: 'Drucktische',

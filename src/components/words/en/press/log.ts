@@ -33,7 +33,6 @@ export const say = speak('press/log', {
   setUpIsDone: (number: string | number) => `Set-up ${number} is done.`,
   ofPulled: (pulled: number, there: number) => `${pulled} of ${there} pulled.`,
   inKey: (key: unknown, key2: string) => parts`${key} in ${key2}`,
-  nothingLeft: 'Nothing left',
   toSetUp: (number: number) => `To set-up ${number}`,
   toSetUpAtBed: (number: number, bed: number) => `To set-up ${number} on bed ${bed}`,
   beds: 'Beds',
