@@ -192,14 +192,24 @@ describe('the papers of a visit', () => {
       [first!, 'made' as const],
       [second!, 'to make' as const],
     ]);
-    const [table] = stencilBlocks({ ...made, screenStates: states }, USUAL_STOCK);
-    if (table?.kind !== 'table') throw new Error('no table');
+    const [table, frames] = stencilBlocks({ ...made, screenStates: states }, USUAL_STOCK);
+    if (table?.kind !== 'table' || frames?.kind !== 'table') throw new Error('no table');
     const all = table.rows.length;
     expect(table.title).toBe(`Stencils: ${all} screens, 1 of them made, ${all - 1} to make, by mesh`);
     const small = (key: string) =>
       table.rows.map(({ cells }) => cells[1]!.lines).find(([name]) => name!.text.startsWith(`${key} `))![1]!.text;
     expect(small(first!)).toMatch(/^made, mounted/);
     expect(small(second!)).toMatch(/^to make, mounted/);
+    // A screen that is made has its frame: none is washed out for it, nor it for another.
+    expect(frames.title).toMatch(/^Frames for the screens to make: /);
+    const on = frames.rows.map(({ cells }) => cells[3]!.lines[0]!.text).join('; ');
+    expect(on).toContain(`${second!} `);
+    expect(on.split('; ').some((name) => name.replace('reclaim, then ', '').startsWith(`${first!} `))).toBe(false);
+    const every = new Map(made.plan.cards.map(({ screen }) => [screen.key, 'made' as const]));
+    const heads = stencilBlocks({ ...made, screenStates: every }, USUAL_STOCK).flatMap((block) =>
+      block.kind === 'table' ? [block.title] : [],
+    );
+    expect(heads.filter((title) => /Frames|Exposure/.test(title ?? ''))).toEqual([]);
   });
 
   it('should name on the films of a visit the frame said in the Drawer, or the least that its image wants', () => {

@@ -135,7 +135,9 @@ function offsetDiagram(out: PageWriter, recipes: readonly Recipe[], card: SetUpC
   moveArrow(out, card, { x: left + width / 2, y: top + height / 2 }, side);
   const { length, words } = offsetArrow(card);
   // Under the stops, where it covers nothing of the sheet.
-  if (length > 0) out.line(words, { x, y: top + height + 9 }, { size: 8 });
+  const wide = out.widthOf(words, { size: 8 });
+  const under = Math.min(Math.max(x, left + (width - wide) / 2), x + side - wide);
+  if (length > 0) out.line(words, { x: under, y: top + height + 9 }, { size: 8 });
 }
 
 /** Two stops on the long edge, one round the corner. */

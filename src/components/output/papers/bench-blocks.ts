@@ -4,6 +4,7 @@ import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { type SetUpInk, setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import { capital } from '../../../engine/words/language.ts';
+import { CAUTIONS_DEFER } from '../../words/cautions.ts';
 import { dryFrom, waitWords } from '../../words/drying-words.ts';
 import { say } from '../../words/en/output/papers.ts';
 import { instructionWords, noOffset, offsetLines, offsetShort, turnNote } from '../../words/offset-words.ts';
@@ -35,6 +36,7 @@ export function benchBlocks(made: MadePlan, onlyDay: number | null): PaperBlock[
           { kind: 'page' },
           dayTable(made, inks, own),
           { kind: 'text', text: `${clockedWords(made)}${howToRead(made, own)}`, size: 'small', soft: true },
+          { kind: 'text', text: CAUTIONS_DEFER, bold: true, size: 'small' },
         ];
       }),
     );

@@ -40,8 +40,7 @@ export function papersOf(made: MadePlan, asked: PaperAsked, { heading, outOfDate
   const cards: PaperBlock[] = asked.cards
     ? [{ kind: 'page' }, { kind: 'heading', text: say.setUps }, { kind: 'columns', entries: cardsOf(made, which) }]
     : [];
-  if (day !== null)
-    return [...benchBlocks(made, day), ...ticketBlocks(made, day), { kind: 'text', text: CAUTIONS_DEFER, bold: true }, ...cards];
+  if (day !== null) return [...benchBlocks(made, day), ...ticketBlocks(made, day), ...cards];
   return [
     ...coverBlocks(made, heading, outOfDate),
     ...benchBlocks(made, null),

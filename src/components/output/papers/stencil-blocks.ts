@@ -26,15 +26,17 @@ const GRAIN_NOTE = say.paperMovesMoreAcross;
 /** What to prepare before a visit: stencils, frames, exposure tests, paper to cut, and the cautions of that work. */
 export function stencilBlocks(made: MadePlan, stock: StockSheet): PaperBlock[] {
   const stencils = stencilsOf(made.plan, made.recipes);
+  const states = made.screenStates ?? new Map<string, FrameState>();
+  // A screen that is made stands on a frame already, and is not washed out for another.
+  const toMake = stencils.filter(({ screen }) => states.get(screen.key) !== 'made');
   return [
-    stencilTable(stencils, made.screenStates ?? new Map()),
-    frameTable(stencils),
+    stencilTable(stencils, states),
+    ...(toMake.length === 0 ? [] : [frameTable(toMake, toMake.length < stencils.length)]),
     { kind: 'text', text: STENCIL_NOTE, size: 'small', soft: true },
     ...(stencils.some(({ screen }) => screen.mirrored === true)
       ? [{ kind: 'text' as const, text: TURNED_OVER_NOTE, size: 'small' as const, soft: true }]
       : []),
-    stepTable(stencils),
-    { kind: 'text', text: STEP_NOTE, size: 'small', soft: true },
+    ...(toMake.length === 0 ? [] : [stepTable(toMake), { kind: 'text' as const, text: STEP_NOTE, size: 'small' as const, soft: true }]),
     cutTable(made, stock),
     { kind: 'text', text: GRAIN_NOTE, size: 'small', soft: true },
     { kind: 'list', title: say.whileYouPrepare, items: [...CAUTIONS_BY_TOPIC.screens] },
@@ -97,12 +99,12 @@ function daysWords({ firstDay, lastDay }: Stencil): string {
   return firstDay === lastDay ? say.dayFirstDay(firstDay) : say.daysTo(firstDay, lastDay);
 }
 
-function frameTable(stencils: readonly Stencil[]): PaperTable {
+function frameTable(stencils: readonly Stencil[], othersMade: boolean): PaperTable {
   const frames = framesOf(stencils);
   const saved = stencils.length - frames.length;
   return {
     kind: 'table',
-    title: say.framesFrames(frames.length, saved > 0 ? say.fewerByReclaimingOvernight(saved) : say.oneForEachStencil),
+    title: say.framesFrames(othersMade, frames.length, saved > 0 ? say.fewerByReclaimingOvernight(saved) : say.oneForEachStencil),
     columns: [
       { head: say.frame, share: 0.09 },
       { head: say.mesh, share: 0.18 },

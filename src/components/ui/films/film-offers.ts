@@ -30,8 +30,11 @@ export function drawerOffers({ drawer, frames }: Pick<Project, 'drawer' | 'frame
 /** The stencils of a visit, each once, on the sheet of a recipe that it prints and for the frame that it is on. */
 export function visitFilms({ plan, recipes, screenStates, frameSizes }: MadePlan): FilmOffer[] {
   const stencils = stencilsOf(plan, recipes);
+  // A screen that is made has its own frame.
+  const made = stencils.filter(({ screen }) => screenStates?.get(screen.key) === 'made');
+  const frames = [...framesOf(stencils.filter((each) => !made.includes(each))), ...made.flatMap((each) => framesOf([each]))];
   const least = new Map(
-    framesOf(stencils).flatMap(({ insideWidthMm: widthMm, insideHeightMm: heightMm, stencils: on }) =>
+    frames.flatMap(({ insideWidthMm: widthMm, insideHeightMm: heightMm, stencils: on }) =>
       on.map(({ screen }) => [screen.key, { widthMm, heightMm, least: true as const }] as const),
     ),
   );

@@ -70,7 +70,8 @@ export const say = speak('output/papers', {
   daysTo: (firstDay: number, lastDay: number) => `days ${firstDay} to ${lastDay}`,
   fewerByReclaimingOvernight: (saved: number) => `, ${saved} fewer by reclaiming overnight`,
   oneForEachStencil: ', one for each stencil: none is free in time to be reclaimed',
-  framesFrames: (frames: number, saved: string) => `Frames: ${counted(frames, { one: 'frame', other: 'frames' })}${saved}`,
+  framesFrames: (othersMade: boolean, frames: number, saved: string) =>
+    `Frames${othersMade ? ' for the screens to make' : ''}: ${counted(frames, { one: 'frame', other: 'frames' })}${saved}`,
   frame: 'Frame',
   insideAtLeast: 'Inside, at least',
   stencilsOneAfterOther: 'Stencils, one after the other',
@@ -105,9 +106,9 @@ export const say = speak('output/papers', {
   proofs: 'Proofs',
   ticketBucketWhatIts:
     'A ticket a bucket: what its set-ups print, what stays in screen and bucket, which is lost each time that a bucket is changed, and the margin of safety. Cut it out and stick it on.',
-  setUpG: (number: number, grams: string) => `set-up ${number}: ${grams} g`,
+  setUpG: (number: number, grams: string) => `set-up ${number}: ${grams}\u00a0g`,
   dayDay: (day: number, wallClock: string, bed: string) => `Day ${day}, ${wallClock}${bed}`,
-  gStaysGMore: (grams: string, grams2: string) => `${grams} g stays, ${grams2} g more`,
+  gStaysGMore: (grams: string, grams2: string) => `${grams}\u00a0g stays, ${grams2}\u00a0g more`,
   inkTickets: 'Ink tickets',
   from: 'From',
   fill: 'Fill',
