@@ -7,8 +7,9 @@ import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { fixed } from '../../../engine/words/language.ts';
 import type { DifferencePicture } from '../../../workers/api/wall-tools-api.ts';
-import '../../ui/print/picture-view.ts';
 import { wallTools } from '../../../workers/client/client.ts';
+import '../../ui/print/picture-view.ts';
+import { foldMark } from '../../ui/kit/fold-mark-style.ts';
 import { Work } from '../../ui/work.ts';
 import { say } from '../../words/en/wall/print.ts';
 import { originOf } from '../run/wall-origins.ts';
@@ -22,7 +23,9 @@ const OVER_DELTA_E = 3;
 /** In a line, what sets the print in focus apart; of two prints, where they differ; of none, how different the wall's are. */
 @customElement('wall-print-why')
 export class PrintWhy extends LitElement {
-  static override styles = css`
+  static override styles = [
+    foldMark,
+    css`
     :host {
       position: relative;
       display: block;
@@ -67,35 +70,7 @@ export class PrintWhy extends LitElement {
       font-size: var(--type-fine);
       color: var(--ink-soft);
     }
-    button {
-      display: none;
-    }
     @media (max-width: 760px) {
-      button {
-        display: block;
-        position: absolute;
-        top: 0;
-        right: 0;
-        width: 44px;
-        height: 44px;
-        padding: 0;
-        border: 0;
-        background: none;
-        color: inherit;
-        cursor: pointer;
-      }
-      button::before {
-        content: '';
-        display: inline-block;
-        width: 9px;
-        height: 9px;
-        border: solid currentColor;
-        border-width: 1.5px 0 0 1.5px;
-        transform: translateY(3px) rotate(45deg);
-      }
-      button[aria-expanded='true']::before {
-        transform: translateY(-3px) rotate(225deg);
-      }
       :host {
         padding: var(--space-2) var(--space-5);
       }
@@ -122,7 +97,8 @@ export class PrintWhy extends LitElement {
         width: 84px;
       }
     }
-  `;
+  `,
+  ];
 
   /** The print in focus; null when none is. */
   @property({ attribute: false }) variant: Variant | null = null;
@@ -207,7 +183,7 @@ export class PrintWhy extends LitElement {
     const { open, long } = this;
     const turn = (): void => void (this.open = !open);
     return html`<p title=${text} data-folds=${long ? (open ? 'open' : 'shut') : nothing} @click=${long ? turn : null}>${text}</p>
-      ${long ? html`<button aria-expanded=${open} aria-label=${say.allThatSetsItApart} @click=${turn}></button>` : nothing}
+      ${long ? html`<button class="fold-mark up" aria-expanded=${open} aria-label=${say.allThatSetsItApart} @click=${turn}></button>` : nothing}
       ${picture === null || other === null ? nothing : html`<figure><ps-picture .picture=${picture} label=${say.wherePrintDiffersFrom(other.index + 1, variant.index + 1)}></ps-picture><figcaption>${say.darkWhereAndDiffer(variant.index + 1, other.index + 1)}</figcaption></figure>`}`;
   }
 }

@@ -2,6 +2,7 @@ import { css } from 'lit';
 
 export const wallTasteStyle = css`
   :host {
+    position: relative;
     display: flex;
     flex-wrap: wrap;
     align-items: center;
@@ -16,21 +17,19 @@ export const wallTasteStyle = css`
     text-wrap: pretty;
   }
   .towards input {
-    width: 150px;
+    width: 120px;
   }
   button,
   select {
     min-height: 32px;
   }
+  .seldom,
   .teach {
     margin-left: auto;
   }
   /* It comes and goes, and the others stay under the hand, as they end at the edge. */
   .again {
     order: -1;
-  }
-  .fold {
-    display: none;
   }
   wall-this-or-that,
   wall-taught-list {
@@ -43,10 +42,8 @@ export const wallTasteStyle = css`
     }
     p {
       flex-basis: 100%;
+      padding-right: 34px;
       font-size: var(--type-small);
-    }
-    .fold {
-      display: inline-flex;
     }
     :host(:not([data-unfolded])) .more {
       display: none;
@@ -61,8 +58,16 @@ export const wallTasteStyle = css`
     .row {
       gap: var(--space-2) var(--space-3);
     }
+    .seldom,
     .teach {
       margin-left: 0;
+    }
+    .teach {
+      order: -1;
+    }
+    .fold-mark,
+    p {
+      order: -2;
     }
     .again {
       order: 0;

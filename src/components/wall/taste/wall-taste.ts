@@ -5,6 +5,7 @@ import type { Learnt } from '../../../engine/explore/taste/taste-of-wall.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { foldMark } from '../../ui/kit/fold-mark-style.ts';
 import { Work } from '../../ui/work.ts';
 import { say } from '../../words/en/wall/taste.ts';
 import { BY_NUMBER, type HangChoice } from '../hang/hanging.ts';
@@ -25,7 +26,7 @@ import { wallTasteStyle } from './wall-taste-style.ts';
  */
 @customElement('wall-taste')
 export class WallTaste extends LitElement {
-  static override styles = [controls, wallTasteStyle];
+  static override styles = [controls, foldMark, wallTasteStyle];
 
   @property({ attribute: false }) choice: HangChoice = BY_NUMBER;
   @property({ attribute: false }) taught: readonly TasteChoice[] = [];
@@ -152,15 +153,17 @@ export class WallTaste extends LitElement {
     this.toggleAttribute('data-unfolded', this.unfolded);
     return html`
       <p role="status">${learnt === null ? say.learning : learntSentence(learnt, taught.length, stale)}</p>
+      <button class="fold-mark" aria-expanded=${this.unfolded} aria-label=${say.allOfIt} @click=${() => (this.unfolded = !this.unfolded)}></button>
+      <div class="row seldom">
+        ${this.learnButton()}
+        <button class="quiet more" ?disabled=${taught.length === 0} @click=${() => this.list.show()}>${say.whatWasTaught}</button>
+      </div>
+      ${learnt === null || learnt.choices === 0 ? nothing : this.controls()}
       <div class="row teach">
         <button class="main" @click=${() => this.askAgain()}>${say.thisOneOrThat}</button>
         ${this.furtherButton()}
-        <button class="quiet fold" aria-expanded=${this.unfolded} @click=${() => (this.unfolded = !this.unfolded)}>${this.unfolded ? say.fold : say.unfold}</button>
-        ${this.learnButton()}
-        <button class="quiet more" ?disabled=${taught.length === 0} @click=${() => this.list.show()}>${say.whatWasTaught}</button>
         ${stale ? html`<button class="quiet again" @click=${() => this.fire('arrange')}>${say.arrangeAgain}</button>` : nothing}
       </div>
-      ${learnt === null || learnt.choices === 0 ? nothing : this.controls()}
       <wall-this-or-that .relative=${this.relative} @answered=${() => this.answered()}></wall-this-or-that>
       <wall-taught-list .choices=${taught}></wall-taught-list>
     `;

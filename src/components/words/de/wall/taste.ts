@@ -77,7 +77,6 @@ export const say: typeof english = {
   whatINeverChose: 'was ich nie wähle',
   printsItIsUnsure: 'Drucke, bei denen es unsicher ist',
   learning: 'Wird gelernt…',
-  fold: 'Einklappen',
-  unfold: 'Ausklappen',
+  allOfIt: 'Alles Gelernte und was selten gebraucht wird',
   arrangeAgain: 'Neu anordnen',
 };

@@ -79,7 +79,6 @@ export const say = speak('wall/taste', {
   whatINeverChose: 'what I never chose',
   printsItIsUnsure: 'Prints it is unsure about',
   learning: 'Learning…',
-  fold: 'Fold',
-  unfold: 'Unfold',
+  allOfIt: 'All that was learnt, and what is seldom wanted',
   arrangeAgain: 'Arrange again',
 });
