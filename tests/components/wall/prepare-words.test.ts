@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { askedNotes } from '../../../src/components/wall/prepare/prepare-words.ts';
+import { askedNotes, firstSentence } from '../../../src/components/wall/prepare/prepare-words.ts';
 import type { WantedPrint } from '../../../src/engine/explore/prepare/prepare.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 
@@ -27,5 +27,15 @@ describe('askedNotes', () => {
       `No print that is chosen needs screen ${second.number}, made already.`,
     ]);
     expect(askedNotes([], 9, { made: [second], toMake: [] })).toEqual([]);
+  });
+});
+
+describe('firstSentence', () => {
+  const steps = [0, 0, 0, 2, 5].map((printed, count) => ({ count, screens: [], inks: [], printed, bound: printed }));
+
+  it('should tell with how many the first print comes, as long as none does', () => {
+    expect(firstSentence(steps, 1)).toBe('The first comes with 3.');
+    expect(firstSentence(steps, 3)).toBe('');
+    expect(firstSentence(steps.slice(0, 3), 1)).toBe('');
   });
 });

@@ -34,8 +34,11 @@ export class PrepareBudgetFields extends LitElement {
   /** Where there is no room for both beside each other, the answer is not to be looked for below fields that are all empty. */
   private readonly wide = matchMedia('(min-width: 761px)').matches;
 
-  private get unfolded(): boolean {
-    return this.wide || Object.values(this.budget).some((value) => value !== undefined);
+  /** As it is opened or shut from there on. */
+  private unfolded = false;
+
+  protected override willUpdate(): void {
+    if (!this.hasUpdated) this.unfolded = this.wide || Object.values(this.budget).some((value) => value !== undefined);
   }
 
   private set(name: keyof PrepareBudget, input: HTMLInputElement): void {

@@ -20,7 +20,7 @@ import './prepare-budget.ts';
 import { prepareCurve } from './prepare-curve.ts';
 import { type MatrixColumn, prepareMatrix } from './prepare-matrix.ts';
 import { fieldsStyle, prepareStyle } from './prepare-style.ts';
-import { askedNotes, newOnes, nextSentence, printedSentence } from './prepare-words.ts';
+import { askedNotes, firstSentence, newOnes, nextSentence, printedSentence } from './prepare-words.ts';
 
 const NO_PRINTS: HungPrints = { variants: [], selected: new Set() };
 /** Ways to ask, with their words. */
@@ -231,7 +231,7 @@ export class PrepareScreens extends StoreElement {
         </label>
         <div class="told">
         ${this.notes().map((note) => html`<p class="soft">${note}</p>`)}
-        <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${this.count >= most && (most < steps.length - 1 || step.printed < all - 1e-9) ? say.moreIsBeyondWhat : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
+        <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${firstSentence(steps, this.count)} ${this.count >= most && (most < steps.length - 1 || step.printed < all - 1e-9) ? say.moreIsBeyondWhat : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
         </div>
       </section>
       <section aria-label=${say.printsByWhatThey}>${prepareMatrix(this.prints, this.columns(step))}</section>

@@ -31,6 +31,13 @@ export function printedSentence(step: PrepareStep, all: number, by: PrepareBy): 
   return say.withOfCanBe(what, weightText(step.printed), weightText(all), near);
 }
 
+/** With how many the first print comes, where none does yet; '' where one does, or none ever will. */
+export function firstSentence(steps: readonly PrepareStep[], count: number): string {
+  if ((steps[count]?.printed ?? 0) > 0) return '';
+  const first = steps.find(({ printed }) => printed > 0);
+  return first === undefined ? '' : say.firstComesWith(first.count);
+}
+
 /** What one more would add. */
 export function nextSentence(steps: readonly PrepareStep[], count: number, nameOf: (id: string) => string): string {
   const [now, next] = [steps[count], steps[count + 1]];

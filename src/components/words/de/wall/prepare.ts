@@ -56,6 +56,7 @@ export const say: typeof english = {
   inksAtHand: 'Farben zur Hand',
   printsPossible: 'Mögliche Drucke',
   printsPossibleByWhat: (what) => `Mögliche Drucke gegen ${what}`,
+  firstComesWith: (count) => `Der erste kommt mit ${count}.`,
   moreIsBeyondWhat: 'Mehr geht über das hinaus, was ausgegeben werden darf.',
   printsByWhatThey: 'Drucke nach dem, was sie brauchen',
   none: 'keine',

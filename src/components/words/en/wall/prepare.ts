@@ -55,6 +55,7 @@ export const say = speak('wall/prepare', {
   inksAtHand: 'Inks at hand',
   printsPossible: 'Prints possible',
   printsPossibleByWhat: (what: string) => `Prints possible by ${what}`,
+  firstComesWith: (count: number) => `The first comes with ${count}.`,
   moreIsBeyondWhat: 'More is beyond what you may spend.',
   printsByWhatThey: 'Prints by what they take',
   none: 'none',
