@@ -87,8 +87,12 @@ export class PressRoom extends LitElement {
     void this.updateComplete.then(() => {
       const result = this.renderRoot.querySelector('.result');
       if (result === null || this.store.room !== 'press') return;
-      const { top, bottom } = result.getBoundingClientRect();
-      if (top < 0 || bottom > innerHeight) scrollTo(result);
+      // Asked for at once, the whole order would have to be laid out in the same task.
+      const look = new IntersectionObserver(([seen]) => {
+        look.disconnect();
+        if (seen !== undefined && seen.intersectionRatio < 1) scrollTo(result);
+      });
+      look.observe(result);
     });
   }
 

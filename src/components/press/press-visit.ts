@@ -286,9 +286,9 @@ export class PressVisit implements ReactiveController {
         this.log.begin(visitHeadOf(made.plan, made.recipes, naming));
       }
       this.selected = 0;
-      this.ticking.reset();
       this.ticking.prepare();
-      this.keeper.keep(made, this.log.head);
+      // A long order takes a while to be written down; it shows before.
+      setTimeout(() => this.run.made === made && this.keeper.keep(made, this.log.head));
     }
     this.selected = Math.min(this.selected, made.plan.cards.length - 1);
     return fresh;

@@ -75,6 +75,8 @@ describe('undo after the rest was planned', () => {
     visit.findRest();
     await Promise.resolve();
     visit.follow();
+    // It is kept in a task of its own.
+    await new Promise((resolve) => setTimeout(resolve));
     const rest = visit.made!;
     expect(rest.plan.setUpsBefore).toBe(1);
     expect(rest.plan.cards.map(({ number }) => number)).toEqual(whole.plan.cards.slice(1).map(({ number }) => number));

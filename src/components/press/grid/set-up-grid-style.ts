@@ -74,6 +74,13 @@ export const setUpGridStyle = css`
     font-size: var(--type-fine);
     line-height: 1.2;
   }
+  /* Where no row has a square of its own in a column, its head holds it open. */
+  thead tr:last-child th,
+  td {
+    box-sizing: border-box;
+    width: 30px;
+    min-width: 30px;
+  }
   .starts {
     border-left: 1px solid var(--line);
   }
@@ -169,6 +176,7 @@ export const setUpGridStyle = css`
       text-overflow: ellipsis;
       white-space: nowrap;
     }
+    .close thead tr:last-child th,
     .close td {
       width: 21px;
       min-width: 21px;
@@ -177,7 +185,7 @@ export const setUpGridStyle = css`
       width: 18px;
     }
     .close td.wide,
-    .close th.wide {
+    .close thead tr:last-child th.wide {
       min-width: 44px;
     }
   }
@@ -203,14 +211,12 @@ export const setUpGridStyle = css`
     height: 22px;
   }
   td {
-    width: 30px;
-    min-width: 30px;
     padding: 0;
     text-align: center;
     cursor: pointer;
   }
   td.wide,
-  th.wide {
+  thead tr:last-child th.wide {
     min-width: 56px;
   }
   .pull {

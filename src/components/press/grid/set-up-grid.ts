@@ -1,10 +1,9 @@
-import { html, LitElement, noChange, nothing } from 'lit';
+import { html, LitElement, noChange, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import { entryAt } from '../../../engine/base/at.ts';
-import { minutesText, rangesText } from '../../../engine/base/words.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import { extraUse, type SheetColumn, type SheetGrid, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
-import { workMinutes } from '../../../engine/visit/visit-times.ts';
+import { type SheetGrid, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import '../../ui/kit/ink-chip.ts';
 import { capital } from '../../../engine/words/language.ts';
@@ -13,13 +12,18 @@ import { inkHexes, writingOn } from '../../ui/kit/ink-chip.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { say } from '../../words/en/press/grid.ts';
 import { offsetShort, offsetWords } from '../../words/offset-words.ts';
-import { listed, recipeLetter, setUpTags, useLetter, useWord } from '../../words/plan-words.ts';
+import { listed, setUpTags } from '../../words/plan-words.ts';
+import { gridColumns, gridHead, hasTest, startsAt, wide } from './grid-head.ts';
+import { gridPartsStyle } from './grid-parts-style.ts';
 import { setUpGridStyle } from './set-up-grid-style.ts';
 
 /** With more sheets than this, sheets that are printed alike share a column. */
 const MOST_COLUMNS = 60;
-/** Over fewer columns a title would be cut off after a syllable: its letter says which it is. */
-const LEAST_FOR_TITLE = 4;
+/** A longer order is in parts, each a table: those out of view are not laid out. */
+const LONG = 60;
+/** Rows of a part, and about how high each is, px. */
+const PART = 48;
+const ROW_PX = 48;
 /** Rows that are drawn in one go: all of a long order would hold the page for seconds. */
 const ROWS_AT_ONCE = 12;
 /** From more columns than this on they stand close, so that all fit beside a card on a laptop. */
@@ -31,25 +35,31 @@ const WIDE_PLAN = 16;
  */
 @customElement('press-set-up-grid')
 export class SetUpGrid extends LitElement {
-  static override styles = [controls, setUpGridStyle];
+  static override styles = [controls, setUpGridStyle, gridPartsStyle];
 
   @property({ attribute: false }) plan!: PressPlan;
   @property({ type: Number }) selected = 0;
   /** Indices of set-ups that are done. */
   @property({ attribute: false }) done: ReadonlySet<number> = new Set();
 
-  /** How many rows stand, from the first; the others follow some at a time. */
-  @state() private shown = ROWS_AT_ONCE;
+  /** How many rows, from the first, are of the plan; the others follow some at a time, and until then are of the one before it, or not there. */
+  @state() private fresh = ROWS_AT_ONCE;
   private sheets: { of: PressPlan; grid: SheetGrid } | null = null;
   /** What the rows that stand were drawn of. */
   private readonly rows: { plan: PressPlan; chosen: boolean; done: boolean }[] = [];
+  /** Whether they are in parts. */
+  private parted = false;
   private waiting: ReturnType<typeof setTimeout> | undefined;
 
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('plan')) this.fresh = ROWS_AT_ONCE;
+  }
+
   protected override updated(): void {
-    if (this.shown >= this.plan.cards.length || this.waiting !== undefined) return;
+    if (this.fresh >= this.plan.cards.length || this.waiting !== undefined) return;
     this.waiting = setTimeout(() => {
       this.waiting = undefined;
-      this.shown += ROWS_AT_ONCE;
+      this.fresh += ROWS_AT_ONCE;
     });
   }
 
@@ -71,7 +81,7 @@ export class SetUpGrid extends LitElement {
     const to = { ArrowDown: index + 1, ArrowUp: index - 1, Home: 0, End: last }[event.key];
     if (to === undefined || to < 0 || to > last) return;
     event.preventDefault();
-    this.shown = Math.max(this.shown, to + 1);
+    this.fresh = Math.max(this.fresh, to + 1);
     this.choose(to);
     void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>(`button[data-at="${to}"]`)?.focus());
   }
@@ -110,21 +120,8 @@ export class SetUpGrid extends LitElement {
     >`;
   }
 
-  /** Under the number of a proof or an over what it is: by a letter, for a word is too wide. */
-  private useOf({ sheets }: SheetColumn) {
-    const use = extraUse(this.plan, entryAt(sheets, 0));
-    if (use === null) return nothing;
-    return html`<small aria-hidden="true">${useLetter(use)}</small><span class="visually-hidden">, ${useWord(use)}</span>`;
-  }
-
-  /** The column of the test sheet of the run, behind the others; nothing where the visit has none. */
-  private get hasTest(): boolean {
-    const { testSheet, cards } = this.plan;
-    return testSheet === true && cards.some(({ test }) => test !== undefined);
-  }
-
   private testSquare(card: SetUpCard) {
-    if (!this.hasTest) return nothing;
+    if (!hasTest(this.plan)) return nothing;
     return html`<td class="starts">${card.test === undefined ? nothing : this.square(card, 1)}</td>`;
   }
 
@@ -148,6 +145,7 @@ export class SetUpGrid extends LitElement {
   /** What stands is drawn anew only where it changed, so that each further row costs one row. */
   private changedRow(card: SetUpCard, index: number) {
     const before = this.rows[index];
+    if (index >= this.fresh) return noChange;
     const now = { plan: this.plan, chosen: index === this.selected, done: this.done.has(index) };
     if (before !== undefined && before.plan === now.plan && before.chosen === now.chosen && before.done === now.done) return noChange;
     this.rows[index] = now;
@@ -156,11 +154,15 @@ export class SetUpGrid extends LitElement {
 
   private row(card: SetUpCard, index: number) {
     const { grid } = this;
-    return html`${this.gaps(index, grid.columns.length + (this.hasTest ? 1 : 0))}
+    return html`${this.gaps(index, grid.columns.length + (hasTest(this.plan) ? 1 : 0))}
       <tr class="${card.mount ? 'mount' : ''} ${this.done.has(index) ? 'done' : ''} ${index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
         <th scope="row">${this.head(card, index)}</th>
-        ${entryAt(grid.strokes, index).map(
-          (strokes, at) => html`<td class="${startsAt(grid, at) ? 'starts' : ''} ${wide(entryAt(grid.columns, at)) ? 'wide' : ''}">
+        ${squares(grid, index).map(
+          ({
+            at,
+            columns,
+            strokes,
+          }) => html`<td colspan=${columns} class="${startsAt(grid, at) ? 'starts' : ''} ${wide(entryAt(grid.columns, at)) ? 'wide' : ''}">
             ${this.square(card, strokes)}
           </td>`,
         )}
@@ -170,54 +172,46 @@ export class SetUpGrid extends LitElement {
 
   override render() {
     const { plan, grid } = this;
-    this.rows.length = Math.min(this.rows.length, plan.cards.length, this.shown);
-    const merged = grid.columns.some(wide);
+    const { length } = plan.cards;
+    const long = length > LONG;
+    if (long !== this.parted) this.rows.length = 0;
+    this.parted = long;
+    const standing = Math.min(length, Math.max(this.fresh, this.rows.length));
+    this.rows.length = Math.min(this.rows.length, standing);
+    const close = grid.columns.length > WIDE_PLAN ? 'close' : '';
+    const caption = html`<caption class="visually-hidden">
+      ${say.setUpsInTime}
+    </caption>`;
+    const head = guard([plan], () => gridHead(plan, grid));
+    const rows = (from: number, end: number) =>
+      html`<tbody>
+        ${plan.cards.slice(from, Math.min(end, standing)).map((card, i) => this.changedRow(card, from + i))}
+      </tbody>`;
+    const parts = Array.from({ length: long ? Math.ceil(standing / PART) : 0 }, (_, part) => part * PART);
     return html`<div class="scroller" role="region" aria-label=${say.setUpGrid} tabindex="0">
-      <table class=${grid.columns.length > WIDE_PLAN ? 'close' : ''}>
-        <caption class="visually-hidden">
-          ${say.setUpsInTime}
-        </caption>
-        <thead>
-          <tr>
-            <th class="corner" rowspan="2" scope="col">
-              <span>${say.setUpsAtPress(
-                plan.cards.length,
-                minutesText(Math.round(workMinutes(plan))),
-                plan.sheets.some(({ number }) => extraUse(plan, number) !== null),
-              )}</span>
-            </th>
-            ${grid.spans.map(({ recipe, columns }, at) => {
-              const title = plan.recipes[recipe]?.title ?? '';
-              const narrow = columns < (merged ? 2 : LEAST_FOR_TITLE);
-              return html`<th class="recipe ${at > 0 ? 'starts' : ''}" colspan=${columns} scope="colgroup" title=${title}>
-                <span class="title"><b>${recipeLetter(recipe)}</b> ${narrow ? html`<span class="visually-hidden">${title}</span>` : title}</span>
-              </th>`;
-            })}
-            ${this.hasTest ? html`<th class="starts test" scope="col" rowspan="2" title=${say.testSheetOfRun}>${say.test}<br />${plan.testNumber ?? ''}</th>` : nothing}
-          </tr>
-          <tr>
-            ${grid.columns.map(
-              (column, at) => html`<th scope="col" class="${startsAt(grid, at) ? 'starts' : ''} ${wide(column) ? 'wide' : ''}">
-                <span class="visually-hidden">${say.sheet} </span>${rangesText(column.sheets)}${this.useOf(column)}
-              </th>`,
-            )}
-          </tr>
-        </thead>
-        <tbody>
-          ${plan.cards.slice(0, this.shown).map((card, index) => this.changedRow(card, index))}
-        </tbody>
-      </table>
+      ${
+        long
+          ? html`<table class="long top ${close}" aria-hidden="true">${gridColumns(plan, grid)} ${head}</table>
+            ${parts.map(
+              (from) => html`<div class="part" style="contain-intrinsic-height: auto ${ROW_PX * Math.min(PART, length - from)}px">
+                <table class="long ${close}">${caption} ${gridColumns(plan, grid)} ${head} ${rows(from, from + PART)}</table>
+              </div>`,
+            )}`
+          : html`<table class=${close}>${caption} ${head} ${rows(0, length)}</table>`
+      }
     </div>`;
   }
 }
 
-/** Whether a column is the first of its recipe, but for the first of all. */
-function startsAt({ columns }: SheetGrid, at: number): boolean {
-  return at > 0 && entryAt(columns, at - 1).recipe !== entryAt(columns, at).recipe;
-}
-
-function wide(column: SheetColumn): boolean {
-  return column.sheets.length > 1;
+/** What a set-up prints, column by column; the empty columns of a recipe between are one square, as most are empty. */
+function squares(grid: SheetGrid, index: number): { at: number; columns: number; strokes: number }[] {
+  const found: { at: number; columns: number; strokes: number }[] = [];
+  entryAt(grid.strokes, index).forEach((strokes, at) => {
+    const last = found.at(-1);
+    if (last !== undefined && last.strokes === 0 && strokes === 0 && !startsAt(grid, at)) last.columns++;
+    else found.push({ at, columns: 1, strokes });
+  });
+  return found;
 }
 
 /** '1 stroke'; '1 and 2 strokes' where its sheets are pulled with several counts. */

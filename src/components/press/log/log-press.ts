@@ -81,7 +81,6 @@ export class LogPress extends LitElement {
     this.index = nextSetUp(this.made.plan, this.ticks);
     this.shown = null;
     this.open = true;
-    this.asking.reset();
     this.asking.prepare();
     if (this.awake.possible) void this.awake.set(true);
     clearInterval(this.clock);

@@ -52,8 +52,9 @@ export class TickAsking {
     return tickDoubts({ card, numbers, sheets, recipes }, { order: pairs, touching }, Date.now());
   }
 
-  /** Asks the worker early which pulls lie over which: at a tick nobody waits. */
+  /** Begins anew, and asks the worker early which pulls lie over which: at a tick nobody waits. */
   prepare(): void {
+    this.reset();
     const { recipes, pairs, touching } = this.log();
     for (const recipe of recipes) {
       pairs(recipe);

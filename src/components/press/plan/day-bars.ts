@@ -35,6 +35,10 @@ export class DayBars extends LitElement {
         grid-template-columns: 4.6em minmax(0, 1fr);
         align-items: start;
         gap: 0 var(--space-6);
+        /* A visit may have dozens of days, with hundreds of parts. */
+        content-visibility: auto;
+        contain-intrinsic-size: auto 57px;
+        overflow-clip-margin: 24px;
       }
       .beds {
         grid-template-columns: 6.6em minmax(0, 1fr);
@@ -72,8 +76,6 @@ export class DayBars extends LitElement {
         border-left: 1px solid var(--wall);
         /* Black ink shows in the dark too. */
         box-shadow: var(--edge-inside);
-      }
-      .print {
         container-type: inline-size;
       }
       .print span {

@@ -57,7 +57,7 @@ export class StatePictures implements ReactiveController {
     }
     const relative = this.relative();
     // By all of the pulls: a sheet as it was pulled has their ids, but not always their inks and offsets.
-    const key = `${relative} ${JSON.stringify(pulls)}`;
+    const key = `${relative} ${textOf(pulls)}`;
     const url = known.get(key);
     if (url !== undefined) return url;
     known.set(key, null);
@@ -108,6 +108,15 @@ export class StatePictures implements ReactiveController {
     this.busy = false;
     if (this.queue.length === 0) for (const { resolve } of this.waiting.splice(0)) resolve();
   }
+}
+
+const texts = new WeakMap<readonly Pull[], string>();
+
+/** Pulls as text; of a list that was seen before, which is asked for at each drawing of a room, the same. */
+function textOf(pulls: readonly Pull[]): string {
+  const known = texts.get(pulls) ?? JSON.stringify(pulls);
+  texts.set(pulls, known);
+  return known;
 }
 
 /** A picture as a PNG. */
