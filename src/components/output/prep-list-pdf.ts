@@ -25,16 +25,17 @@ export async function prepListPdf(
   const out = await PageWriter.open('A4', say.screensTitle(title), fonts);
   out.heading(say.screensToHave(title));
   out.paragraph(note, { size: 10.5 });
+  out.y += 10;
   wrappedTable(
     out,
     [
-      { head: say.no, width: 34, bold: true },
-      { head: say.screen, width: 92 },
-      { head: say.shapes, width: 104 },
-      { head: say.prints, width: 74 },
-      { head: say.mesh, width: 84 },
-      { head: say.filmPositive, width: 66 },
-      { head: '', width: 40 },
+      { head: say.no, width: 26, bold: true },
+      { head: say.screen, width: 98 },
+      { head: say.shapes, width: 92 },
+      { head: say.prints, width: 86 },
+      { head: say.mesh, width: 80 },
+      { head: say.filmPositive, width: 62 },
+      { head: say.state, width: 50 },
     ],
     rows.map(({ number, name, shapes, size, mesh, film, state }) => [number, name, shapes, size, mesh, film, frameWord(state)]),
   );

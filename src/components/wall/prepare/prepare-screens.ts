@@ -222,6 +222,7 @@ export class PrepareScreens extends StoreElement {
     const what = newOnes(this.by);
     const choose = (count: number): void => void (this.count = Math.min(count, most));
     const rows = prepRows(this.listed(step), this.store.project.drawer, this.store.project.frames);
+    const beyond = this.count >= most && (most < steps.length - 1 || step.printed < all - 1e-9);
     return html`
       <section class="possible" aria-label=${say.printsPossible}>
         <h3>${say.printsPossibleByWhat(what)}</h3>
@@ -231,7 +232,7 @@ export class PrepareScreens extends StoreElement {
         </label>
         <div class="told">
         ${this.notes().map((note) => html`<p class="soft">${note}</p>`)}
-        <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${firstSentence(steps, this.count)} ${this.count >= most && (most < steps.length - 1 || step.printed < all - 1e-9) ? say.moreIsBeyondWhat : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
+        <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${beyond ? `${firstSentence(steps, this.count)} ${say.moreIsBeyondWhat}` : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
         </div>
       </section>
       <section aria-label=${say.printsByWhatThey}>${prepareMatrix(this.prints, this.columns(step))}</section>

@@ -24,8 +24,8 @@ export function printedSentence(step: PrepareStep, all: number, by: PrepareBy): 
     by === 'both'
       ? say.newScreensAndNew(step.screens.length, step.inks.length)
       : by === 'screens'
-        ? say.newScreensCount(step.count)
-        : say.newInksCount(step.count);
+        ? say.newScreensCount(step.screens.length)
+        : say.newInksCount(step.inks.length);
   const proven = step.bound <= step.printed + 1e-9;
   const near = proven ? say.noOtherChoiceOf : say.noChoiceOfSo(weightText(step.bound));
   return say.withOfCanBe(what, weightText(step.printed), weightText(all), near);
@@ -45,7 +45,7 @@ export function nextSentence(steps: readonly PrepareStep[], count: number, nameO
   const more = next.printed - now.printed;
   const had = new Set([...now.screens, ...now.inks]);
   const fresh = [...next.screens, ...next.inks].filter((id) => !had.has(id)).map(nameOf);
-  if (more <= 1e-9) return say.oneMoreByItself;
+  if (more <= 1e-9) return say.oneMoreByItself(steps.find(({ printed }) => printed > now.printed + 1e-9)?.count ?? null);
   const named = fresh.length === 1 ? say.with(fresh[0] ?? '') : '';
   const other = fresh.length > 1 ? say.byChoiceInWhich(fresh.length, fresh.length <= 4 ? `: ${fresh.join(', ')}` : '') : '';
   return say.oneMoreAdds(weightText(more), named, other);

@@ -89,6 +89,7 @@ export const say: typeof english = {
   shapes: 'Formen',
   prints: 'Druckt',
   filmPositive: 'Filmvorlage',
+  state: 'Zustand',
   squaresToPull: (squares, title) => `${squares} Felder zu drucken: ${title}`,
   yourPaper: 'das eigene',
   pullEachSquareOn: (name) =>

@@ -86,7 +86,7 @@ export const say: typeof english = {
   noChoiceOfSo: (weight) => `Keine Wahl von so vielen druckt mehr als ${weight}.`,
   withOfCanBe: (what, weight, weight2, near) => `Mit ${what} kommt man auf ${weight} von ${weight2}. ${near}`,
   allThatPrintsTake: 'Dann ist alles da, was die Drucke brauchen.',
-  oneMoreByItself: 'Allein bringt ein weiteres keinen Druck dazu: es braucht mehrere zusammen.',
+  oneMoreByItself: (next) => `Eins mehr allein bringt keinen Druck dazu${next === null ? '' : `; der nächste kommt mit ${next}`}.`,
   with: (fresh) => `, mit ${fresh}`,
   byChoiceInWhich: (fresh, fresh2) => ` durch eine Wahl, in der ${fresh} andere sind als jetzt${fresh2}`,
   oneMoreAdds: (weight, named, other) => `Eins mehr bringt ${weight} dazu${named}${other}.`,

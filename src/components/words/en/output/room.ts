@@ -88,6 +88,7 @@ export const say = speak('output/room', {
   shapes: 'Shapes',
   prints: 'Prints',
   filmPositive: 'Film positive',
+  state: 'State',
   squaresToPull: (squares: number, title: string) => `${squares} squares to pull: ${title}`,
   yourPaper: 'your paper',
   pullEachSquareOn: (name: string) =>

@@ -85,7 +85,7 @@ export const say = speak('wall/prepare', {
   withOfCanBe: (what: string, weight: string, weight2: string, near: string) =>
     `With ${what}, ${weight} of ${weight2} can be pulled. ${near}`,
   allThatPrintsTake: 'All that the prints take is there then.',
-  oneMoreByItself: 'One more by itself adds no print: it takes several together.',
+  oneMoreByItself: (next: number | null) => `One more by itself adds no print${next === null ? '' : `; the next comes with ${next}`}.`,
   with: (fresh: string) => `, with ${fresh}`,
   byChoiceInWhich: (fresh: number, fresh2: string) => ` by a choice in which ${fresh} are others than now${fresh2}`,
   oneMoreAdds: (weight: string, named: string, other: string) => `One more adds ${weight}${named}${other}.`,
