@@ -76,6 +76,8 @@ export class WallView extends HungWall {
   private rehangBy(change: Partial<Pick<Hanging, 'choice' | 'ranges'>>): void {
     if (change.choice?.way === 'taste') this.fetch(() => import('../taste/wall-taste.ts'));
     Object.assign(this.hanging, change);
+    // Another print comes to hang under the mouse.
+    this.over = -1;
     void this.rehang();
   }
 

@@ -7,30 +7,30 @@ import type { Placer } from './placer.ts';
 
 /** Which of the ways a print is arranged by. */
 interface Ways {
-  quarters: boolean;
+  turns: boolean;
   repeat: boolean;
   mirror: boolean;
 }
 
 /**
- * Pulls laid elsewhere, turned by quarters, and some once more: from half of those that may move to
+ * Pulls laid elsewhere, turned, and some once more: from half of those that may move to
  * all of them, gathered about a point, a column or a row of the sheet, or about nothing.
  * @returns the same pulls in their order, then those pulled again
  */
-export function arranged(pulls: readonly Pull[], source: MoveSource, { quarters, repeat, mirror }: Ways, random: Random): Pull[] {
+export function arranged(pulls: readonly Pull[], source: MoveSource, { turns, repeat, mirror }: Ways, random: Random): Pull[] {
   const { placer, settings } = source;
   if (placer === null) return [...pulls];
   const aim = placer.aim(random);
   const loose = pulls.filter((pull) => !source.still.has(pull.id));
-  const turning = new Set(quarters ? random.shuffle(loose).slice(0, halfOrMore(loose.length, random)) : []);
+  const turning = new Set(turns ? random.shuffle(loose).slice(0, halfOrMore(loose.length, random)) : []);
   const placing = new Set(placed(settings) ? random.shuffle(loose).slice(0, halfOrMore(loose.length, random)) : []);
   const mirroring = new Set(mirror ? random.shuffle(loose).slice(0, halfOrMore(loose.length, random)) : []);
   const laid = pulls.map((pull) => {
     const film = mirroring.has(pull) ? mirroredOf(pull, source) : pull;
-    const turned = turning.has(pull) ? quarterTurned(film, placer, random) : film;
+    const turned = turning.has(pull) ? turnedAnew(film, source, random) : film;
     return placing.has(pull) ? placer.place(turned, pull, aim, random) : turned;
   });
-  return repeat ? [...laid, ...again(laid, { placer, source, quarters }, random)] : laid;
+  return repeat ? [...laid, ...again(laid, { placer, source, turns }, random)] : laid;
 }
 
 function halfOrMore(count: number, random: Random): number {
@@ -45,15 +45,17 @@ function mirroredOf(pull: Pull, { mirrors, placer }: MoveSource): Pull {
   return placer?.settle({ ...pull, screen }, pull) ?? pull;
 }
 
-/** Turned by 90°, 180° or 270°, on the sheet; as it was where it does not fit so. */
-function quarterTurned(pull: Pull, placer: Placer, random: Random): Pull {
-  return placer.settle({ ...pull, turnDeg: (pull.turnDeg + 90 * (1 + random.int(3))) % 360 }, pull) ?? pull;
+/** Turned by what the wall allows, on the sheet; as it was where it does not fit so. */
+function turnedAnew(pull: Pull, { placer, settings }: MoveSource, random: Random): Pull {
+  const [stepDeg, steps] = settings.turns === 'any' ? [1, 359] : settings.turns === 'half' ? [180, 1] : [90, 3];
+  const turnDeg = (pull.turnDeg + stepDeg * (1 + random.int(steps))) % 360;
+  return placer?.settle({ ...pull, turnDeg }, pull) ?? pull;
 }
 
 /** Some pulls a second time, each somewhere else. */
 function again(
   pulls: readonly Pull[],
-  { placer, source, quarters }: { placer: Placer; source: MoveSource; quarters: boolean },
+  { placer, source, turns }: { placer: Placer; source: MoveSource; turns: boolean },
   random: Random,
 ): Pull[] {
   const { settings, still } = source;
@@ -63,7 +65,7 @@ function again(
   const ids = new Set(pulls.map(({ id }) => id));
   const picked = random.shuffle(pulls.filter(({ id }) => !still.has(id))).slice(0, 1 + random.int(most));
   return picked.flatMap((pull): Pull[] => {
-    const turned = quarters ? quarterTurned(pull, placer, random) : pull;
+    const turned = turns ? turnedAnew(pull, source, random) : pull;
     const elsewhere = placer.place(turned, pull, {}, random);
     if (elsewhere.dxMm === pull.dxMm && elsewhere.dyMm === pull.dyMm && elsewhere.turnDeg === pull.turnDeg) return [];
     let id = `${pull.id}-again`;

@@ -55,9 +55,11 @@ export function drawMoves(source: MoveSource, random: Random): Moved {
     pulls = moved;
   };
   if (chosen.has('shift')) move(shift(pulls, source, random));
-  if (chosen.has('turn') && settings.turns !== 'quarter') move(turn(pulls, source, random));
+  // Where whole screens lie elsewhere, turns are of the arrangement and not of a few pulls.
+  const turnedWhole = settings.turns === 'quarter' || placed(settings);
+  if (chosen.has('turn') && !turnedWhole) move(turn(pulls, source, random));
   const ways = {
-    quarters: chosen.has('turn') && settings.turns === 'quarter',
+    turns: chosen.has('turn') && turnedWhole,
     repeat: chosen.has('repeat'),
     mirror: chosen.has('mirror'),
   };

@@ -68,6 +68,18 @@ describe('screens placed elsewhere', () => {
     }
   });
 
+  it('should be turned as often by a half or by any angle as by quarters, with as much on the sheet', () => {
+    const turned = (turns: ExploreSettings['turns'], allowed: (turnDeg: number) => boolean): number => {
+      const pulls = wall({ turns, onSheet: 0.7, count: 12, offsetRangeMm: 0 }).flatMap((variant) => variant.pulls);
+      expect(pulls.filter(({ turnDeg }) => !allowed(turnDeg))).toEqual([]);
+      for (const each of pulls.filter((_, i) => i % 12 === 0))
+        expect(shareOn(each)).toBeGreaterThan(Math.min(0.7, shareOn(drawn(each))) - 0.005);
+      return pulls.filter(({ turnDeg }) => turnDeg !== 0).length / pulls.length;
+    };
+    expect(turned('half', (deg) => deg % 180 === 0)).toBeGreaterThan(0.4);
+    expect(turned('any', (deg) => deg === Math.trunc(deg))).toBeGreaterThan(0.4);
+  });
+
   it('should be cropped by the edge only where it is let', () => {
     const cropped = (changes: Partial<ExploreSettings>): number =>
       wall({ count: 5, offsetRangeMm: 0, ...changes })

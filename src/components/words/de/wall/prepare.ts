@@ -6,7 +6,7 @@ export const say: typeof english = {
   no2: 'Nr.',
   screen: 'Sieb',
   shapes: 'Formen',
-  prints: 'Drucke',
+  prints: 'Druckt',
   mesh: 'Gewebe',
   filmPositive: 'Filmvorlage',
   state: 'Zustand',
