@@ -192,7 +192,7 @@ export class PressVisit implements ReactiveController {
     const { recipes, sheets, test } = this.log;
     // The visit stays what it was begun as: changed recipes are for the next one.
     const { input, plan } = defined(this.made);
-    const now = visitNow(this.log.events, Date.now(), localTime);
+    const now = visitNow(this.log, Date.now(), localTime);
     const rest = { recipes, sheets, now, setUpsBefore, ...(test === null ? {} : { test }) };
     return { ...input, press: this.store.project.press, atHand: plan, longer, rest };
   }

@@ -33,7 +33,7 @@ export class OrderNow {
     const nowMs = Date.now();
     const key = [plan, log.sheets, log.test, press, Math.floor(nowMs / 60_000)];
     if (this.clocked !== null && key.every((each, i) => each === this.clocked?.key[i])) return this.clocked.plan;
-    const momentOf = (ms: number) => visitNow(log.events, ms, localTime);
+    const momentOf = (ms: number) => visitNow(log, ms, localTime);
     const { sheets, recipes, test, touching } = log;
     const found = retimed({ plan, sheets, recipes, test, touching, press, now: momentOf(nowMs), momentOf });
     // While it is not known what touches, it is asked again as soon as it is.

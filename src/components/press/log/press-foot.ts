@@ -52,7 +52,7 @@ export function pressFoot(
   const spoiled = new Set(log.sheets.filter((sheet) => sheet.spoiled).map(({ number }) => number));
   const there = card?.sheets.filter((sheet) => !spoiled.has(sheet)) ?? [];
   const pulled = there.filter((sheet) => card !== undefined && ticks.has(tickKey(card.number, sheet))).length;
-  const late = lateWords(minutesLate(plan, ticks, visitNow(log.events, Date.now(), localTime), plan.times[index]?.bed));
+  const late = lateWords(minutesLate(plan, ticks, visitNow(log, Date.now(), localTime), plan.times[index]?.bed));
   const stands = all ? say.allSetUpsAre : done.has(index) ? say.setUpIsDone(card?.number ?? '') : say.ofPulled(pulled, there.length);
   const elsewhere = time !== undefined && time.bed !== plan.times[index]?.bed;
   const to = after === undefined ? say.leavePress : elsewhere ? say.toSetUpAtBed(after.number, time.bed + 1) : say.toSetUp(after.number);
