@@ -97,6 +97,7 @@ export class PlanRun implements ReactiveController {
     this.next = made;
     if (this.made?.input !== made.input) this.show(made);
     this.timer ??= setTimeout(() => {
+      this.timer = null;
       if (this.next !== null) this.show(this.next);
     }, SHOW_EVERY_MS);
   }
