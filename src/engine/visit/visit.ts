@@ -4,8 +4,9 @@ import { createPlanner, UNITS_PER_MS } from '../pullorder/planner.ts';
 import { earliestEnd } from '../pullorder/timeline/earliest-end.ts';
 import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { PlanPull, PlanProblem, PullPlan } from '../pullorder/types.ts';
-import { compareOrders, describe, type Described, figuresOf, type Ordered, type Planned, type PressPlan } from './press-plan.ts';
-import { type OrderAtHand, orderAtHand, type PullFinder } from './problem/order-at-hand.ts';
+import { Offer } from './offer.ts';
+import type { Ordered, Planned, PressPlan } from './press-plan.ts';
+import { orderAtHand, type PullFinder } from './problem/order-at-hand.ts';
 import type { PairMemory } from './problem/pair-memory.ts';
 import { type VisitFigures, wholeFigures } from './visit-figures.ts';
 import { visitProblem, type VisitProblem, type VisitRunInput } from './visit-problem.ts';
@@ -56,43 +57,6 @@ function better(a: PullPlan, b: PullPlan): boolean {
   return false;
 }
 
-/** Never offers an order that is worse than the one at hand. */
-class Offer {
-  private readonly planned: Planned;
-  private readonly beds: number;
-  /** The order at hand as it would go on; null when there is none that prints all. */
-  readonly held: OrderAtHand | null;
-  private readonly heldPlan: Described | null;
-  /** Bounds that were found for the same visit before. */
-  private readonly known: PullPlan['bound'];
-  /** The order that was given last, and what it was made into: most steps find nothing better. */
-  private last: { order: Ordered; made: Described } | null = null;
-
-  constructor(planned: Planned, atHand: OrderAtHand | null, known: PullPlan['bound']) {
-    this.planned = planned;
-    this.beds = wholeFigures(planned.press).beds;
-    this.held = atHand?.sound === true ? atHand : null;
-    this.heldPlan = this.held === null ? null : describe(this.held, known, planned);
-    this.known = known;
-  }
-
-  /** An order, or the one at hand unless that is worse. */
-  of(order: Ordered, bound: PullPlan['bound']): Described {
-    if (this.last?.order !== order) this.last = { order, made: this.made(order, bound) };
-    return this.last.made;
-  }
-
-  private made(order: Ordered, bound: PullPlan['bound']): Described {
-    const made = describe(order, bound, this.planned);
-    const sure = { setUps: Math.max(made.bound.setUps, this.known.setUps), mounts: Math.max(made.bound.mounts, this.known.mounts) };
-    if (this.held === null || this.heldPlan === null) return { ...made, bound: sure };
-    const before = figuresOf(this.heldPlan);
-    if (compareOrders(figuresOf(made), before, this.beds) < 0) return { ...made, bound: sure, before };
-    const { endsAtLeast = null, endsAtLeastBy } = made;
-    return { ...this.heldPlan, bound: sure, endsAtLeast, ...(endsAtLeastBy === undefined ? {} : { endsAtLeastBy }), before, kept: true };
-  }
-}
-
 /**
  * Plans a visit in steps, best order first found, then better ones. The plan depends on the input
  * and the work alone, so every machine makes the same. Where there is an order at hand, the search
@@ -133,7 +97,10 @@ export function* planVisit(
     if (rigid !== null && better(rigid, best)) best = { ...rigid, bound: best.bound };
   }
   const arranging = { seed, budgetMs: work.beds * budgetMs, bound: best.bound, from: (work.search + work.rigid) / all };
-  let plan = offer.of(yield* arrange(best, planned, offer, arranging), best.bound);
+  offer.of(best, best.bound);
+  // On several beds the search is led by other things than what is offered.
+  const first = beds === 1 ? offer.best(best) : best;
+  let plan = offer.of(yield* arrange(first, planned, offer, arranging), best.bound);
   // On several beds the order at hand is among those that were begun with.
   if (beds === 1 && plan.kept === true && offer.held !== null)
     plan = offer.of(yield* arrange(offer.held, planned, offer, arranging), best.bound);
