@@ -85,8 +85,9 @@ export class PlanRun implements ReactiveController {
     this.host.requestUpdate();
   }
 
-  private tell(share: number, measured: number): void {
-    const worked = Math.floor(20 * share) / 20;
+  private tell(...shares: [worked: number, measured: number]): void {
+    // Each step is drawn, with the grid of an order that is shown meanwhile.
+    const [worked, measured] = shares.map((share) => Math.floor(20 * share) / 20) as typeof shares;
     if (worked === this.worked && measured === this.measured) return;
     this.worked = worked;
     this.measured = measured;
