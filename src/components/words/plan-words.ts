@@ -57,8 +57,19 @@ export function beforeWords(plan: PressPlan): string {
   const decided = (['mounts', 'inkChanges', 'registerMoves'] as const).find((key) => now[key] !== before[key]);
   const named = { mounts: say.mounts2, inkChanges: say.inkChanges2, registerMoves: say.changesOfOffset2 };
   const sooner = plan.ends.day !== before.ends.day || plan.ends.minute !== before.ends.minute;
-  const counts = decided === undefined || (beds > 1 && sooner) ? say.itEndsSooner(beds) : say.itHasFewerWhich(named[decided]);
-  return say.goingOnAsBefore(listed(was), end, counts);
+  const bySooner = decided === undefined || (beds > 1 && sooner);
+  const counts = bySooner ? say.itEndsSooner(beds) : say.itHasFewerWhich(named[decided]);
+  const against = [
+    now.mounts > before.mounts ? say.moreOf(say.mounts(now.mounts - before.mounts)) : '',
+    now.inkChanges > before.inkChanges ? say.moreOf(say.inkChanges(now.inkChanges - before.inkChanges)) : '',
+    now.registerMoves > before.registerMoves ? say.moreOf(say.changesOfOffset(now.registerMoves - before.registerMoves)) : '',
+    endsLater(plan, before) ? say.laterEnd : '',
+  ].filter((words) => words !== '');
+  return say.goingOnAsBefore(listed(was), end, against.length === 0 ? counts : say.butOf(counts, listed(against)));
+}
+
+function endsLater({ ends }: Pick<PressPlan, 'ends'>, before: Pick<PressPlan, 'ends'>): boolean {
+  return ends.day > before.ends.day || (ends.day === before.ends.day && ends.minute > before.ends.minute);
 }
 
 /** What the free swaps are worth, as far as it is proven. */

@@ -140,15 +140,20 @@ describe('freeSwapWords', () => {
 });
 
 describe('beforeWords', () => {
-  const before = { setUps: 16, mounts: 12, inkChanges: 9, registerMoves: 0, ends: { day: 2, minute: 300 } };
+  const before = { setUps: 16, mounts: 12, inkChanges: 9, registerMoves: 0, ends: { day: 2, minute: 360 } };
   it('should say against what a new order is better, and by which figure', () => {
     expect(beforeWords(plan({ before }))).toBe(
-      'Going on as before would be 16 set-ups, 12 mounts, 9 ink changes and 0 changes of offset, ending on day 2 at 14:30. This order is better: it has fewer mounts, which count first. Undo brings the old one back.',
+      'Going on as before would be 16 set-ups, 12 mounts, 9 ink changes and 0 changes of offset, ending on day 2 at 15:30. This order is better: it has fewer mounts, which count first. Undo brings the old one back.',
     );
     expect(beforeWords(plan({ before: { ...before, mounts: 11, inkChanges: 10 } }))).toContain('fewer ink changes');
     expect(beforeWords(plan({ before: { ...before, mounts: 11 } }))).toContain('it ends sooner');
   });
   it('should say that the old order stays, and nothing where there was none', () => {
+    // What it costs is said too: an ink change leaves ink behind.
+    const dear = { setUps: 16, mounts: 12, inkChanges: 3, registerMoves: 0, ends: { day: 1, minute: 60 } };
+    expect(beforeWords(plan({ before: dear }))).toContain(
+      'it has fewer mounts, which count first, at the cost of 6 ink changes more and a later end. Undo',
+    );
     expect(beforeWords(plan({ before, kept: true }))).toContain('the order at hand');
     expect(beforeWords(plan({}))).toBe('');
   });

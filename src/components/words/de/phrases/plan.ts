@@ -58,6 +58,9 @@ export const say: typeof english = {
   changesOfOffset2: 'Versatzänderungen',
   itEndsSooner: (beds) => `sie endet früher${beds > 1 ? ', und das zählt an mehreren Tischen zuerst' : ''}`,
   itHasFewerWhich: (named) => `sie hat weniger ${named}, und die zählen zuerst`,
+  moreOf: (counted) => `${counted} mehr`,
+  laterEnd: 'ein späteres Ende',
+  butOf: (counts, against) => `${counts}; dagegen steht: ${against}`,
   goingOnAsBefore: (was, end, counts) =>
     `Wie bisher weiter: ${was}, ${end}. Diese Reihenfolge ist besser: ${counts}. Rückgängig machen bringt die alte zurück.`,
   noFreeSwapsWherever: 'Kein freier Tausch: wo sich Formen überlappen, ist ihre Reihenfolge zu sehen.',

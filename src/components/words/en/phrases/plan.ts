@@ -60,6 +60,9 @@ export const say = speak('phrases/plan', {
   changesOfOffset2: 'changes of offset',
   itEndsSooner: (beds: number) => `it ends sooner${beds > 1 ? ', which counts first on several beds' : ''}`,
   itHasFewerWhich: (named: string) => `it has fewer ${named}, which count first`,
+  moreOf: (counted: string) => `${counted} more`,
+  laterEnd: 'a later end',
+  butOf: (counts: string, against: string) => `${counts}, at the cost of ${against}`,
   goingOnAsBefore: (was: string, end: string, counts: string) =>
     `Going on as before would be ${was}, ${end}. This order is better: ${counts}. Undo brings the old one back.`,
   noFreeSwapsWherever: 'No free swaps: wherever shapes overlap, their order shows.',
