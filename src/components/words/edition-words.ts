@@ -1,7 +1,8 @@
 import { defined } from '../../engine/base/at.ts';
 import { rangesText } from '../../engine/base/words.ts';
 import type { EditionSheet } from '../../engine/log/edition/edition-sheets.ts';
-import type { EditionCounts, ScreenFate } from '../../engine/log/edition/edition.ts';
+import type { EditionCounts } from '../../engine/log/edition/edition.ts';
+import type { ScreenFate } from '../../engine/log/edition/fates.ts';
 import type { VisitHead } from '../../engine/log/types.ts';
 import { dayLocale } from '../../engine/words/language.ts';
 import { say } from './en/phrases/log.ts';

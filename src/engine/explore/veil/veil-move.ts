@@ -3,7 +3,7 @@ import { filmFactor } from '../../ink/film/film-factor.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import type { ExploreSettings } from '../types.ts';
-import { isTranslucent } from './veil-inks.ts';
+import { isTranslucent } from './translucent.ts';
 
 /**
  * The pulls that may lie last as a veil: each screen in each ink of the palette through which what

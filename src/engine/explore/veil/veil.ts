@@ -6,8 +6,9 @@ import type { Studio } from '../../studio/studio.ts';
 import { say } from '../../words/en/explore/veil.ts';
 import { meanDifference } from '../look/points.ts';
 import { measureVariant } from '../measure/measures.ts';
+import { isTranslucent } from './translucent.ts';
 import { veilAreas, type VeilArea } from './veil-areas.ts';
-import { isTranslucent, veilInks, type VeilInk } from './veil-inks.ts';
+import { veilInks, type VeilInk } from './veil-inks.ts';
 import { BarePrint, swatchesOf } from './veil-map.ts';
 import type { VeilOptions, VeilProposal, VeilResult } from './veil-types.ts';
 

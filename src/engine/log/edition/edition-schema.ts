@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { MOST_SHEETS } from '../../base/limits.ts';
-import { FATES } from './edition.ts';
+import { FATES } from './fates.ts';
 
 const id = z.string().min(1).max(200);
 const words = z.string().max(1000);

@@ -3,6 +3,7 @@ import type { Problem } from '../../base/error.ts';
 import { MOST_SHEETS } from '../../base/limits.ts';
 import type { Recipe } from '../../recipe/types.ts';
 import { say } from '../../words/en/log/edition.ts';
+import type { ScreenFate } from './fates.ts';
 
 /** How many of each kind an edition has. */
 export interface EditionCounts {
@@ -31,18 +32,6 @@ export interface EditionWords {
   rejects: string;
   approved: string;
   other: string;
-}
-
-/** What became of a screen after the edition. */
-export const FATES = ['kept', 'cancelled', 'destroyed'] as const;
-
-/** The fate of one screen, as it was typed. */
-export interface ScreenFate {
-  /** Id of the recipe's screen. */
-  screen: string;
-  fate: (typeof FATES)[number];
-  by: string;
-  when: string;
 }
 
 /** A mark that was given to a sheet by hand; '' keeps the sheet out of the edition. */

@@ -1,7 +1,8 @@
 import type { Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
 import { MOST_SHEETS } from '../../base/limits.ts';
-import { type Edition, FATES } from '../../log/edition/edition.ts';
+import type { Edition } from '../../log/edition/edition.ts';
+import { FATES } from '../../log/edition/fates.ts';
 import type { Recipe } from '../../recipe/types.ts';
 import { say } from '../../words/en/project/commands.ts';
 import type { PressSettings, Project, VisitRun } from '../types.ts';
