@@ -35,11 +35,6 @@ export function f64(list: Float64Array, index: number): number {
   return list[index] ?? NaN;
 }
 
-/** A number of a Float32Array; NaN beyond its end. */
-export function f32(list: Float32Array, index: number): number {
-  return list[index] ?? NaN;
-}
-
 /** A number of an Int16Array; NaN beyond its end. */
 export function i16(list: Int16Array, index: number): number {
   return list[index] ?? NaN;

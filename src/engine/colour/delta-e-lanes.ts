@@ -64,7 +64,7 @@ export class DeltaELanes {
       this.allFound = new Int32Array(buffer, SUMS.at + 32, 4);
       this.colours = new Float64Array(buffer, COLOURS);
     }
-    putColours(lab, count, this.colours, 0);
+    putColours(lab, count, this.colours);
   }
 
   /**
@@ -106,13 +106,9 @@ export class DeltaELanes {
   }
 }
 
-/**
- * Puts down L, a, b and chroma of colours.
- * @param lab three numbers each
- * @param from the number of the first
- */
-export function putColours(lab: Float64Array, count: number, out: Float64Array | Float32Array, from: number): void {
-  for (let i = 0, to = from * 4; i < count * 3; i += 3, to += 4) {
+/** Puts down L, a, b and chroma of colours. */
+function putColours(lab: Float64Array, count: number, out: Float64Array): void {
+  for (let i = 0, to = 0; i < count * 3; i += 3, to += 4) {
     const a = f64(lab, i + 1);
     const b = f64(lab, i + 2);
     out[to] = f64(lab, i);

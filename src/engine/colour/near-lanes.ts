@@ -1,8 +1,8 @@
-import { f32, num, u32 } from '../base/at.ts';
+import { f64, i32, num } from '../base/at.ts';
+import type { CodeRoom } from '../base/code/code-room.ts';
 import { LaneCode, type Lanes, type Whole } from '../base/lanes/lane-code.ts';
-import { type LaneFunction, LaneRoom } from '../base/lanes/lane-room.ts';
-import { type LanePair, type MeanHue, arithmetic, meanHue, squareDifference, stretched } from './delta-e-code.ts';
-import { putColours } from './delta-e-lanes.ts';
+import type { LaneFunction } from '../base/lanes/lane-room.ts';
+import { type LaneLab, type LanePair, type MeanHue, arithmetic, meanHue, squareDifference, stretched } from './delta-e-code.ts';
 import { deltaE2000At } from './delta-e.ts';
 import { COS_275, SIN_275, turnPolynomial } from './rotation.ts';
 
@@ -21,15 +21,30 @@ const COLOUR = 16;
 /** Pairs at a time, four a step. */
 const PAIRS = 256;
 export const STEP = 4;
-/** Where things lie, in bytes: what a step hands on, pairs, differences, colours. */
-const HELD = { at: 0, step: 8 * 16 };
-const PAIR = { at: (PAIRS / STEP) * HELD.step, step: STEP * 8 };
-const OUT = { at: PAIR.at + PAIRS * 8, step: STEP * 4 };
-const COLOURS = OUT.at + PAIRS * 4;
+/** Bytes that a step hands on. */
+const HELD = 8 * 16;
+
+/** Where lists lie in memory; the first two only serve. */
+export interface NearPlaces {
+  /** NEAR_ROOM's numbers, in bytes. */
+  held: number;
+  open: number;
+  /** Two whole numbers a pair, and STEP pairs more. */
+  pairs: number;
+  /** −1 or 0 a pair, and STEP more. */
+  near: number;
+  /** Three numbers a colour. */
+  lab: number;
+  /** The same in single precision, and chroma. */
+  colours: number;
+}
+
+/** How many whole numbers `held` and `open` take. */
+export const NEAR_ROOM = { held: (PAIRS / STEP) * (HELD / 4), open: 3 + PAIRS };
 
 /**
  * Tells of many pairs of a list of colours which are within a difference: the same answer as of deltaE2000At, which is worked out
- * only where single precision leaves it open. Holds its buffers, for many lists.
+ * only where single precision leaves it open. Works in memory of others, where the colours and the pairs are.
  *
  * How far single precision may miss, with u = 2⁻²⁴ and L up to 1,000: a′, b and C′ are right to 15 u of themselves. ΔC′
  * is then right to 30 u of the mean chroma, and S_C at least 0.045 of it, so ΔC′ ÷ S_C to 5·10⁻⁵. a₁b₂ − a₂b₁ is right to
@@ -40,107 +55,55 @@ const COLOURS = OUT.at + PAIRS * 4;
  * is right to 4·10⁻⁴, which makes at most 7.5·10⁻⁴ of ΔE00. Together below 0.003 and 0.003 of ΔE00.
  */
 export class NearLanes {
-  private readonly room: LaneRoom;
+  private readonly room: CodeRoom<string>;
   private readonly run: LaneFunction | null;
-  private readonly runRows: LaneFunction | null;
-  private colours = new Float32Array(0);
-  private exact = new Float64Array(0);
-  private chunk = new Uint32Array(0);
-  private squares = new Float32Array(0);
-  private out = new Uint8Array(64);
 
-  /** @param plain one by one, as on machines without WebAssembly */
-  constructor(plain = false) {
-    this.room = new LaneRoom(plain);
-    this.run = this.room.load(nearCode(false));
-    this.runRows = this.room.load(nearCode(true));
+  constructor(room: CodeRoom<string>) {
+    this.room = room;
+    this.run = room.load(nearCode());
+  }
+
+  /** Whether the machine can run it. */
+  get works(): boolean {
+    return this.run !== null;
   }
 
   /**
-   * Takes the colours whose pairs are asked next, three numbers each.
-   * @param count how many of them there are; the list may hold more
-   * @param from how many of those held before stay, which come first
-   */
-  hold(lab: Float64Array, count: number, from = 0): void {
-    const all = from + count;
-    // What memory held stays when it grows.
-    if (this.room.fit(COLOURS + all * COLOUR) || this.chunk.length === 0) {
-      const { buffer } = this.room;
-      this.chunk = new Uint32Array(buffer, PAIR.at, PAIRS * 2);
-      this.squares = new Float32Array(buffer, OUT.at, PAIRS);
-      this.colours = new Float32Array(buffer, COLOURS);
-    }
-    if (this.exact.length < all * 3) {
-      const longer = new Float64Array(all * 6);
-      longer.set(this.exact);
-      this.exact = longer;
-    }
-    this.exact.set(lab.length > count * 3 ? lab.subarray(0, count * 3) : lab, from * 3);
-    putColours(lab, count, this.colours, from);
-  }
-
-  /**
-   * @param pairs two of the colours a pair, by their number
+   * Tells which pairs are at most so far apart.
+   * @param at where lists lie, in numbers of their kind
    * @param count of pairs
    * @param deltaE ΔE00, 0 or more
-   * @param at where the pairs begin
-   * @returns 1 for each pair that is at most so far apart, 0 for the others, in a buffer of this object's that may be longer
    */
-  within(pairs: Uint32Array, count: number, deltaE: number, at = 0): Uint8Array {
-    if (this.out.length < count) this.out = new Uint8Array(count * 2);
-    for (let from = 0; from < count; from += PAIRS) this.some(pairs, [at, from, Math.min(PAIRS, count - from)], deltaE);
-    return this.out;
-  }
-
-  private some(pairs: Uint32Array, [begin, from, count]: readonly [number, number, number], deltaE: number): void {
-    const { out, chunk, squares } = this;
-    const [least, most] = sureSquares(deltaE);
-    const at = begin + from * 2;
-    if (this.run === null) squares.fill(Number.NaN, 0, count);
-    else {
-      chunk.set(pairs.subarray(at, at + count * 2));
-      // The last step takes more pairs where their number is not a multiple of a step's.
-      chunk.fill(0, count * 2);
-      this.run(Math.ceil(count / STEP));
-    }
-    for (let i = 0; i < count; i++) {
-      const square = f32(squares, i);
-      if (square < least) out[from + i] = 1;
-      else if (square > most) out[from + i] = 0;
-      else out[from + i] = this.differenceOf(u32(pairs, at + i * 2), u32(pairs, at + i * 2 + 1)) <= deltaE ? 1 : 0;
+  within(at: NearPlaces, count: number, deltaE: number): void {
+    const { ints, singles } = this.room;
+    // The last step takes more pairs where their number is not a multiple of a step's.
+    ints.fill(0, at.pairs + count * 2, at.pairs + (count + STEP) * 2);
+    singles.set(sureSquares(deltaE), at.open);
+    for (let from = 0; from < count; from += PAIRS) {
+      const [pairs, near] = [at.pairs + from * 2, at.near + from];
+      const steps = Math.ceil(Math.min(PAIRS, count - from) / STEP);
+      this.run?.(steps, at.held * 4, at.open * 4, pairs * 4, near * 4, at.colours * 4);
+      const end = i32(ints, at.open + 2) / 4;
+      for (let open = at.open + 3; open < end; open++) this.decide(at, from + i32(ints, open), deltaE);
     }
   }
 
-  /**
-   * Asks of colours whether any of STEP further ones, which lie side by side, is within a difference.
-   * @param rows a colour and the first of those it is compared with a row, by their numbers
-   * @param count of rows
-   * @returns 1 or 0 for each row, in a buffer of this object's that may be longer
-   */
-  anyWithin(rows: Uint32Array, count: number, deltaE: number): Uint8Array {
-    if (this.out.length < count) this.out = new Uint8Array(count * 2);
-    const { out, chunk, squares } = this;
-    const [least, most] = sureSquares(deltaE);
-    for (let from = 0; from < count; from += PAIRS / STEP) {
-      const to = Math.min(count, from + PAIRS / STEP);
-      chunk.set(rows.subarray(from * 2, to * 2));
-      if (this.runRows === null) squares.fill(Number.NaN);
-      else this.runRows(to - from);
-      for (let row = from, at = 0; row < to; row++, at += STEP) {
-        let any = 0;
-        for (let place = 0; place < STEP && any === 0; place++) {
-          const square = f32(squares, at + place);
-          if (square > most) continue;
-          if (square < least || this.differenceOf(u32(rows, row * 2), u32(rows, row * 2 + 1) + place) <= deltaE) any = 1;
-        }
-        out[row] = any;
-      }
-    }
-    return out;
+  private decide(at: NearPlaces, pair: number, deltaE: number): void {
+    const { ints, reals } = this.room;
+    const [one, other] = [i32(ints, at.pairs + pair * 2), i32(ints, at.pairs + pair * 2 + 1)];
+    ints[at.near + pair] = deltaE2000At(reals, at.lab + one * 3, reals, at.lab + other * 3) <= deltaE ? -1 : 0;
   }
+}
 
-  private differenceOf(one: number, other: number): number {
-    return deltaE2000At(this.exact, one * 3, this.exact, other * 3);
+/** Puts down L, a, b and chroma of colours that lie in another list from a place on. */
+export function putColours(lab: Float64Array, from: number, count: number, [out, at]: readonly [Float32Array, number]): void {
+  for (let i = from, to = at; i < from + count * 3; i += 3, to += 4) {
+    const a = f64(lab, i + 1);
+    const b = f64(lab, i + 2);
+    out[to] = f64(lab, i);
+    out[to + 1] = a;
+    out[to + 2] = b;
+    out[to + 3] = Math.sqrt(a * a + b * b);
   }
 }
 
@@ -151,35 +114,43 @@ function sureSquares(deltaE: number): [least: number, most: number] {
 }
 
 /**
- * Called with the number of steps of four pairs; the loops are those of `deltaECode` in delta-e-lanes.ts.
- * @param rows a step is a colour and the first of four that lie side by side
+ * Called with the number of steps of four pairs and the addresses of what is handed on, of what is left open, of pairs, answers and colours;
+ * the loops are those of `deltaECode` in delta-e-lanes.ts. What is left open: two squares that are sure, the end of the list, and the list.
  */
-function nearCode(rows: boolean): Uint8Array<ArrayBuffer> {
-  const code = new LaneCode(1, true);
-  const place = ({ at, step: bytes }: { at: number; step: number }, step: Whole): Whole => code.offset(code.variable(at), step, bytes);
+function nearCode(): Uint8Array<ArrayBuffer> {
+  const code = new LaneCode(6, true);
+  const [steps, handedOn, open, pairs, answers, colours] = [0, 1, 2, 3, 4, 5].map((i) => code.param(i)) as [
+    ...[Whole, Whole, Whole],
+    ...[Whole, Whole, Whole],
+  ];
   const each = (body: (held: Whole, step: Whole) => void): void => {
     const step = code.variable(0);
-    code.loop(step, [code.param(0), 1], () => body(place(HELD, step), step));
+    code.loop(step, [steps, 1], () => body(code.offset(handedOn, step, HELD), step));
   };
   const keep = (held: Whole, values: readonly Lanes[]): void => values.forEach((value, i) => code.store(held, i * STEP, value));
   const kept = (held: Whole, count: number): Lanes[] => Array.from({ length: count }, (_, i) => code.load(held, i * STEP));
   each((held, step) => {
-    const pair = place(rows ? { ...PAIR, step: 8 } : PAIR, step);
-    const colour = (bytes: number): Whole => place({ at: COLOURS, step: COLOUR }, code.wholeAt(pair, bytes));
-    const colours = (bytes: number): Whole[] => {
-      if (!rows) return [0, 8, 16, 24].map((next) => colour(next + bytes));
-      const first = colour(bytes);
-      return [0, 1, 2, 3].map((next) => code.offset(first, code.variable(next), bytes === 0 ? 0 : COLOUR));
-    };
-    const [one, two] = [code.fours(colours(0)), code.fours(colours(4))];
+    const pair = code.offset(pairs, step, STEP * 8);
+    const fours = (bytes: number): LaneLab =>
+      code.fours([0, 8, 16, 24].map((next) => code.offset(colours, code.wholeAt(pair, next + bytes), COLOUR)));
+    const [one, two] = [fours(0), fours(4)];
     keep(held, [...stretched(code, one, two), one[0], two[0]]);
   });
   each((held) => keep(held, meanHue(code, kept(held, 6) as LanePair, GREYISH, HAIR)));
+  const [one, end] = [code.variable(1), code.offset(open, code.variable(3), 4)];
   each((held, step) => {
     const hue = kept(held, 5) as MeanHue;
     const lightness: [Lanes, Lanes] = [code.load(held, 6 * STEP), code.load(held, 7 * STEP)];
-    code.store(place(OUT, step), 0, squareDifference(code, lightness, hue, roughTurn(code, hue[0], hue[1])));
+    const square = squareDifference(code, lightness, hue, roughTurn(code, hue[0], hue[1]));
+    const near = code.above(code.spread(open, 0), square);
+    const sure = code.choose(near, near, code.above(square, code.spread(open, 1)));
+    code.store(code.offset(answers, step, STEP * 4), 0, near);
+    for (let lane = 0; lane < STEP; lane++) {
+      code.storeWhole(end, 0, code.offset(code.variable(lane), step, STEP));
+      code.put(end, code.offset(code.offset(end, one, 4), code.isSet(sure, lane), -4));
+    }
   });
+  code.storeWhole(open, 8, end);
   return code.module();
 }
 

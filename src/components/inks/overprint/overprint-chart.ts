@@ -1,7 +1,8 @@
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
-import { type OverprintGrid, overprintGrid, OVERPRINT_COLOUR_DELTA_E } from '../../../engine/ink/film/overprint.ts';
+import { OVERPRINT_COLOUR_DELTA_E } from '../../../engine/ink/film/overprint-colour.ts';
+import { type OverprintGrid, overprintGrid } from '../../../engine/ink/film/overprint.ts';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';

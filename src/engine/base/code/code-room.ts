@@ -18,7 +18,7 @@ export class CodeRoom<Name extends string> {
   /** The whole memory, as each kind of number; cut anew by `fit`. */
   ints = new Int32Array(0);
   words = new Uint32Array(0);
-  bytes = new Uint8Array(0);
+  singles = new Float32Array(0);
   reals = new Float64Array(0);
   private readonly room: LaneRoom;
   private readonly places: ReadonlyMap<Name, number>;
@@ -93,7 +93,7 @@ export class CodeRoom<Name extends string> {
     const { buffer } = this.room;
     this.ints = new Int32Array(buffer);
     this.words = new Uint32Array(buffer);
-    this.bytes = new Uint8Array(buffer);
+    this.singles = new Float32Array(buffer);
     this.reals = new Float64Array(buffer);
   }
 }

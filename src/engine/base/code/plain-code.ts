@@ -4,6 +4,8 @@ import { list, section, signed, unsigned } from './wasm-bytes.ts';
 /** One answer, or some of which all must be yes. */
 type Asked = Int | readonly Int[];
 
+type Some = [IntVariable, IntVariable, IntVariable, IntVariable, IntVariable, IntVariable, IntVariable];
+
 const I32 = 0x7f;
 const F64 = 0x7c;
 
@@ -31,6 +33,11 @@ export class PlainCode {
     const variable = new IntVariable(this.local(I32));
     if (value !== undefined) this.set(variable, Int.of(value));
     return variable;
+  }
+
+  /** New variables, of which as many are taken as are needed; 0 at the beginning of the function only. */
+  ints(): Some {
+    return Array.from({ length: 7 }, () => this.int()) as Some;
   }
 
   /** A new variable; 0 at the beginning of the function only when left out. */
@@ -75,6 +82,14 @@ export class PlainCode {
     this.unless(answers(asked), 1);
     body();
     this.code.push(0x0c, 0, 0x0b, 0x0b);
+  }
+
+  /** For each whole number from what a variable holds on below an end. */
+  upTo(variable: IntVariable, end: Int, body: () => void): void {
+    this.during(variable.below(end), () => {
+      body();
+      this.add(variable, 1);
+    });
   }
 
   /** Again and again as long as all answers are yes afterwards. */

@@ -215,16 +215,3 @@ export class Singles {
     return this.address.plus(Int.of(index).left(2)).code;
   }
 }
-
-/** A list of bytes in memory. */
-export class Bytes {
-  readonly address: Int;
-
-  constructor(address: Int) {
-    this.address = address;
-  }
-
-  at(index: Int): Int {
-    return new Int([...this.address.plus(index).code, 0x2d, 0, 0]);
-  }
-}

@@ -2,7 +2,7 @@ import { f64, u32 } from '../../base/at.ts';
 import { deltaE2000At } from '../../colour/delta-e.ts';
 import type { Lab } from '../../colour/lab.ts';
 import type { CellMap } from '../../stack/types.ts';
-import { type ToldColours, ToldRoom } from './told/told-room.ts';
+import { type ToldColours, toldRoom } from './told/told-room.ts';
 
 /** One colour of a print and how much of the sheet it takes. */
 export interface ColourArea {
@@ -15,8 +15,6 @@ export const SAME_COLOUR_DELTA_E = 2;
 
 /** Areas of cells, in a list that may be longer. */
 type Areas = Pick<CellMap, 'areaMm2'> & { cells?: number };
-
-const room = new ToldRoom();
 
 /**
  * Area by colour. Cells join, largest first, the first colour within `sameDeltaE`; a colour is
@@ -44,7 +42,8 @@ export function colourCount(map: Areas, lab: Float64Array, bySize: Uint32Array):
 
 function tell(map: Areas, lab: Float64Array, bySize: Uint32Array, deltaE: number): { areas: Float64Array; cellOf: Uint32Array } {
   const { areaMm2, cells = Math.min(lab.length / 3, areaMm2.length) } = map;
-  const { count, colourOf, cellOf } = room.tell(lab, cells, bySize, deltaE) ?? plainColours(lab, bySize, deltaE);
+  toldRoom.hold(lab, cells);
+  const { count, colourOf, cellOf } = toldRoom.tell(bySize, deltaE) ?? plainColours(lab, bySize, deltaE);
   const areas = new Float64Array(count);
   for (let i = 0; i < bySize.length; i++) {
     const colour = u32(colourOf, i);

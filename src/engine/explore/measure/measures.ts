@@ -38,7 +38,7 @@ export function measureVariant(map: CellMap, lab: Float64Array, swatches: readon
     mainColourMm2: largestMm2,
     coverage: coverage(map),
     lightness,
-    overprintColourMm2: overprintColourArea(map, lab, swatches, true),
+    overprintColourMm2: overprintColourArea(map, lab, swatches, figures.bySize),
     edgeContrast: edgeMeasure(map, lab, figures.edges).contrast / (map.widthMm * map.heightMm),
     imbalance: imbalance(map, lab, figures.moments, lightness[1]),
   };

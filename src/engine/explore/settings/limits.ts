@@ -1,5 +1,5 @@
 import type { Lab } from '../../colour/lab.ts';
-import { OVERPRINT_COLOUR_DELTA_E } from '../../ink/film/overprint.ts';
+import { OVERPRINT_COLOUR_DELTA_E } from '../../ink/film/overprint-colour.ts';
 import type { CellMap, Pull } from '../../stack/types.ts';
 import { say } from '../../words/en/explore/settings.ts';
 import { numberLocale } from '../../words/language.ts';

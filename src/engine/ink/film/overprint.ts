@@ -4,15 +4,9 @@ import { expectedError } from '../certainty/expected-error.ts';
 import type { Ink, Paper } from '../types.ts';
 import { overFilm } from './film.ts';
 import { filmOn, laidFilm } from './laid-film.ts';
+import { OVERPRINT_COLOUR_DELTA_E } from './overprint-colour.ts';
 import type { Printing } from './printing.ts';
 import { swatchOf, type Swatch } from './swatch.ts';
-
-/**
- * An overprint this far from the paper and from each of its inks alone is a colour of its own, ΔE00;
- * chosen, about the step between two named colours: what only just differs side by side is no colour
- * that anyone would name.
- */
-export const OVERPRINT_COLOUR_DELTA_E = 10;
 
 /** One ink over another, a stroke each, on the paper. */
 export interface Overprint {

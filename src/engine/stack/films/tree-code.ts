@@ -22,8 +22,8 @@ class TreeCode {
   constructor(code: PlainCode, lists: TreeLists) {
     this.code = code;
     this.lists = lists;
-    [this.piles, this.pile, this.above, this.fresh] = [code.int(), code.int(), code.int(), code.int()];
-    [this.hash, this.word, this.base] = [code.int(), code.int(), code.int()];
+    [this.piles, this.pile, this.above, this.fresh] = code.ints();
+    [this.hash, this.word, this.base] = code.ints();
   }
 
   write(): void {
@@ -137,7 +137,7 @@ class TreeCode {
   private list(): void {
     const { code, lists, pile } = this;
     const [layer, step, steps] = [code.int(), code.int(), lists.ints('steps')];
-    code.during(layer.below(lists.int('layers')), () => {
+    code.upTo(layer, lists.int('layers'), () => {
       code.set(pile, lists.ints('first').at(layer));
       code.during(pile.above(-1), () => {
         code.put(steps, step, layer);
@@ -146,7 +146,6 @@ class TreeCode {
         code.add(step, 3);
         code.set(pile, lists.ints('next').at(pile));
       });
-      code.add(layer, 1);
     });
     code.put(lists.ints('found'), 1, step);
   }

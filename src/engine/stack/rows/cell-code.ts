@@ -20,7 +20,7 @@ export class CellCode {
     this.code = code;
     this.lists = lists;
     this.known = known;
-    [this.word, this.base, this.hash, this.slot] = [code.int(), code.int(), code.int(), code.int()];
+    [this.word, this.base, this.hash, this.slot] = code.ints();
   }
 
   /** Finds the cell whose cover is that of `cell` with the screens [from, to) of a list turned over in it; made when new. */
@@ -28,7 +28,7 @@ export class CellCode {
     const { code, lists, hash } = this;
     const { cell } = this.known;
     const wanted = lists.ints('wanted');
-    const [i, bit] = [code.int(), code.int()];
+    const [i, bit] = code.ints();
     this.eachWord(cell, (word, at) => code.put(wanted, word, at));
     code.set(hash, lists.ints('hashOf').at(cell));
     code.set(i, from);

@@ -70,7 +70,7 @@ export function writeMapCode(code: PlainCode, lists: Lists): void {
 /** Finds the events of each screen: those of screens with as many as above stay where they are, others become new ones. */
 function gather(code: PlainCode, lists: Lists, { row, news, lefts, here, passes, above, widthMm }: Row): void {
   const [xMm, starts, list] = [lists.reals('xMm'), lists.ints('starts'), lists.ints('here')];
-  const [bit, own, at, end, stay, i] = [code.int(), code.int(), code.int(), code.int(), code.int(), code.int()];
+  const [bit, own, at, end, stay, i] = code.ints();
   const dxMm = code.real();
   code.set(bit, lists.ints('firstIn').at(row));
   code.during(bit.above(-1), () => {
@@ -83,7 +83,7 @@ function gather(code: PlainCode, lists: Lists, { row, news, lefts, here, passes,
   code.set(stay, 0);
   code.set(passes, above.times(PASSES).plus(MORE_PASSES));
   code.set(i, 0);
-  code.during(i.below(here), () => {
+  code.upTo(i, here, () => {
     code.set(bit, list.at(i));
     code.set(own, row.minus(lists.ints('firstRow').at(bit)));
     code.when(
@@ -107,16 +107,14 @@ function gather(code: PlainCode, lists: Lists, { row, news, lefts, here, passes,
           () => {
             code.put(lists.ints('had'), bit, end.minus(at));
             code.put(lists.ints('next'), bit, -1);
-            code.during(at.below(end), () => {
+            code.upTo(at, end, () => {
               insert(code, [lists, passes], { x: 'newX', bit: 'newBit', count: news }, [xMm.at(at).plus(dxMm), bit]);
-              code.add(at, 1);
             });
           },
         );
       },
       () => code.put(lists.ints('next'), bit, -1),
     );
-    code.add(i, 1);
   });
   code.set(here, stay);
 }
@@ -124,17 +122,16 @@ function gather(code: PlainCode, lists: Lists, { row, news, lefts, here, passes,
 /** Puts the events that stay down in the order of the row above; what has passed others goes back. */
 function order(code: PlainCode, lists: Lists, { count, above, passes }: Row): void {
   const [aboveBit, next] = [lists.ints('aboveBit'), lists.ints('next')];
-  const [i, bit, at] = [code.int(), code.int(), code.int()];
+  const [i, bit, at] = code.ints();
   code.set(count, 0);
   code.set(i, 0);
-  code.during(i.below(above), () => {
+  code.upTo(i, above, () => {
     code.set(bit, aboveBit.at(i));
     code.set(at, next.at(bit));
     code.when(at.above(-1), () => {
       code.put(next, bit, at.plus(1));
       insert(code, [lists, passes], { x: 'x', bit: 'bit', count }, [lists.reals('xMm').at(at).plus(lists.reals('dxMm').at(bit)), bit]);
     });
-    code.add(i, 1);
   });
 }
 
@@ -166,7 +163,7 @@ function insert(
 /** Merges the new events with the others, from the end. */
 function letIn(code: PlainCode, lists: Lists, { count, news }: Row): void {
   const [x, bit, newX, newBit] = [lists.reals('x'), lists.ints('bit'), lists.reals('newX'), lists.ints('newBit')];
-  const [from, to] = [code.int(), code.int()];
+  const [from, to] = code.ints();
   code.set(from, count.minus(1));
   code.set(count, count.plus(news));
   code.set(to, count.minus(1));

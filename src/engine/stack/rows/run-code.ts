@@ -25,7 +25,7 @@ export class RunCode {
     this.code = code;
     this.lists = lists;
     this.row = row;
-    [this.cell, this.next, this.at, this.up, this.agree] = [code.int(), code.int(), code.int(), code.int(), code.int()];
+    [this.cell, this.next, this.at, this.up, this.agree] = code.ints();
     this.cells = new CellCode(code, lists, { cell: this.cell, next: this.next, cells: row.cells });
   }
 

@@ -5,7 +5,8 @@ import { makeInk } from '../../../../src/engine/ink/characterise/make-ink.ts';
 import { demoInks } from '../../../../src/engine/ink/demo/demo-inks.ts';
 import { DEMO_PAPER } from '../../../../src/engine/ink/demo/demo-paper.ts';
 import { stackReflectance } from '../../../../src/engine/ink/film/film.ts';
-import { nearestInk, overprintGrid, OVERPRINT_COLOUR_DELTA_E } from '../../../../src/engine/ink/film/overprint.ts';
+import { OVERPRINT_COLOUR_DELTA_E } from '../../../../src/engine/ink/film/overprint-colour.ts';
+import { nearestInk, overprintGrid } from '../../../../src/engine/ink/film/overprint.ts';
 import { swatchLab, swatchOf, swatchReflectance } from '../../../../src/engine/ink/film/swatch.ts';
 import { checkPaper } from '../../../../src/engine/ink/paper/check-paper.ts';
 

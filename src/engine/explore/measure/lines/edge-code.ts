@@ -35,34 +35,27 @@ class EdgeCode {
     this.pairs = new PairCode(code, lists);
     this.rowMm = code.real(lists.reals('sheet').at(0));
     this.halfMm = code.real(this.rowMm.over(2));
-    [this.top, this.mid, this.end, this.from] = [code.int(), code.int(), code.int(), code.int()];
-    [this.near, this.met] = [code.int(), code.int()];
-    [this.a, this.b, this.openA, this.openB] = [code.int(), code.int(), code.int(), code.int()];
+    [this.top, this.mid, this.end, this.from] = code.ints();
+    [this.near, this.met] = code.ints();
+    [this.a, this.b, this.openA, this.openB] = code.ints();
   }
 
   write(): void {
     const { code, lists, top, mid, end, pairs } = this;
     const starts = lists.ints('rowStart');
     const last = lists.int('rows').minus(1);
-    const [run, row, stop] = [code.int(), code.int(), code.int()];
+    const [run, row, stop] = code.ints();
     code.set(stop, starts.at(1).minus(1));
-    code.during(run.below(stop), () => {
-      this.begin(run);
-      code.add(run, 1);
-    });
-    code.during(row.below(last), () => {
+    code.upTo(run, stop, () => this.begin(run));
+    code.upTo(row, last, () => {
       code.set(top, starts.at(row));
       code.set(mid, starts.at(row, 1));
       code.set(end, starts.at(row, 2));
       this.writeRow();
-      code.add(row, 1);
     });
     code.set(run, starts.at(last));
     code.set(stop, starts.at(last, 1).minus(1));
-    code.during(run.below(stop), () => {
-      pairs.add(lists.ints('edgeOf').at(run), this.halfMm);
-      code.add(run, 1);
-    });
+    code.upTo(run, stop, () => pairs.add(lists.ints('edgeOf').at(run), this.halfMm));
     pairs.sumUp();
   }
 
@@ -70,7 +63,7 @@ class EdgeCode {
     const { code, a, b, openA, openB, met, mid, end, pairs } = this;
     const [runEndMm, runCell, edgeOf] = [this.lists.reals('runEndMm'), this.lists.ints('runCell'), this.lists.ints('edgeOf')];
     const [fromMm, toMm, endA, endB] = [code.real(0), code.real(), code.real(), code.real()];
-    const [beyondA, beyondB, cellA, cellB, note] = [code.int(), code.int(), code.int(), code.int(), code.int()];
+    const [beyondA, beyondB, cellA, cellB, note] = code.ints();
     code.set(a, this.top);
     code.set(b, mid);
     code.set(openA, a);
@@ -153,14 +146,8 @@ class EdgeCode {
       this.met,
       () => this.closeMet(endA, endB),
       () => {
-        code.during(openA.below(endA), () => {
-          pairs.add(edgeOf.at(openA), this.halfMm);
-          code.add(openA, 1);
-        });
-        code.during(openB.below(endB), () => {
-          this.begin(openB);
-          code.add(openB, 1);
-        });
+        code.upTo(openA, endA, () => pairs.add(edgeOf.at(openA), this.halfMm));
+        code.upTo(openB, endB, () => this.begin(openB));
       },
     );
   }
@@ -170,11 +157,8 @@ class EdgeCode {
     const [edgeOf, runEndMm] = [lists.ints('edgeOf'), lists.reals('runEndMm')];
     const [b, taken, across] = [code.int(openB), code.int(), code.real()];
     code.when(endA.minus(openA).times(endB.minus(from)).above(MANY), () => code.giveBack(PARTED));
-    code.during(b.below(endB), () => {
-      code.put(edgeOf, b, -1);
-      code.add(b, 1);
-    });
-    code.during(openA.below(endA), () => {
+    code.upTo(b, endB, () => code.put(edgeOf, b, -1));
+    code.upTo(openA, endA, () => {
       this.firstLike(b, openA, endB);
       code.set(taken, 1);
       code.when([b.below(endB), ...this.touch(openA, b)], () => this.isTaken(taken, openA, b));
@@ -188,12 +172,8 @@ class EdgeCode {
         },
         () => pairs.add(edgeOf.at(openA), this.halfMm),
       );
-      code.add(openA, 1);
     });
-    code.during(openB.below(endB), () => {
-      code.when(edgeOf.at(openB).below(0), () => this.begin(openB));
-      code.add(openB, 1);
-    });
+    code.upTo(openB, endB, () => code.when(edgeOf.at(openB).below(0), () => this.begin(openB)));
   }
 
   private firstLike(b: IntVariable, a: Int, endB: Int): void {

@@ -18,7 +18,7 @@ export class PairCode {
   constructor(code: PlainCode, lists: EdgeLists) {
     this.code = code;
     this.lists = lists;
-    [this.notes, this.low, this.high, this.turned] = [code.int(), code.int(), code.int(), code.int()];
+    [this.notes, this.low, this.high, this.turned] = code.ints();
   }
 
   /** Notes a length of the edge between two cells; counts notes by their lower cells. */
@@ -50,11 +50,11 @@ export class PairCode {
     this.sort();
     const { code, lists } = this;
     const [pairCells, lengthMm, pairOf] = [lists.ints('pairCells'), lists.reals('lengthMm'), lists.ints('pairOf')];
-    const [i, cell, note, high] = [code.int(), code.int(), code.int(), code.int()];
+    const [i, cell, note, high] = code.ints();
     const [pair, pairs, first, fresh] = [code.int(), code.int(0), code.int(), code.int()];
     code.each(cell, lists.int('cells'), () => {
       code.set(first, pairs);
-      code.during(i.below(lists.ints('ofCell').at(cell)), () => {
+      code.upTo(i, lists.ints('ofCell').at(cell), () => {
         code.set(note, lists.ints('order').at(i));
         code.set(high, lists.ints('noteCells').at(note.left(1), 1));
         code.set(pair, pairOf.at(high));
@@ -67,7 +67,6 @@ export class PairCode {
         code.put(pairCells, pair.left(1), cell);
         code.put(pairCells, pair.left(1).plus(1), high);
         code.put(lengthMm, pair, lengthMm.at(pair).plus(lists.reals('noteMm').at(note)));
-        code.add(i, 1);
       });
     });
     code.put(lists.ints('found'), 0, pairs);
@@ -84,12 +83,11 @@ export class PairCode {
       code.add(sum, at);
     });
     code.set(i, 0);
-    code.during(i.below(notes), () => {
+    code.upTo(i, notes, () => {
       code.set(low, noteCells.at(i.left(1)));
       code.set(at, ofCell.at(low));
       code.put(ofCell, low, at.plus(1));
       code.put(lists.ints('order'), at, i);
-      code.add(i, 1);
     });
   }
 }

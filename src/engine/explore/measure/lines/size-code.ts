@@ -24,7 +24,7 @@ export function writeSizeCode(code: PlainCode, lists: EdgeLists): void {
 function takeSizes(code: PlainCode, lists: EdgeLists, count: IntVariable): void {
   const [cell, size, least, most, skipped] = [code.int(), code.int(), code.int(0x7fffffff), code.int(0), code.int()];
   const sizes = lists.ints('sizes');
-  code.during(cell.below(lists.int('cells')), () => {
+  code.upTo(cell, lists.int('cells'), () => {
     code.when(lists.reals('areaMm2').at(cell).above(0), () => {
       code.set(size, lists.ints('areaMm2').at(cell.left(1), 1));
       code.when(size.below(least), () => code.set(least, size));
@@ -33,7 +33,6 @@ function takeSizes(code: PlainCode, lists: EdgeLists, count: IntVariable): void 
       code.put(sizes, count, size);
       code.add(count, 1);
     });
-    code.add(cell, 1);
   });
   code.during(
     most
@@ -47,7 +46,7 @@ function takeSizes(code: PlainCode, lists: EdgeLists, count: IntVariable): void 
 
 /** Sorts by the lower digit, then by the upper one, each in the order of before. */
 function sortByDigits(code: PlainCode, lists: EdgeLists, count: IntVariable): void {
-  const [size, at, ofLower, ofUpper] = [code.int(), code.int(), code.int(), code.int()];
+  const [size, at, ofLower, ofUpper] = code.ints();
   const [bySize, sizes, half, halfSizes] = [lists.ints('bySize'), lists.ints('sizes'), lists.ints('half'), lists.ints('halfSizes')];
   const [lower, upper] = [lists.ints('lower'), lists.ints('upper')];
   const next = (of: Ints, digit: Int): void => {
@@ -100,29 +99,25 @@ function putRight(code: PlainCode, lists: EdgeLists, count: IntVariable): void {
 
 function each(code: PlainCode, end: Int, body: (i: IntVariable) => void): void {
   const i = code.int(0);
-  code.during(i.below(end), () => {
-    body(i);
-    code.add(i, 1);
-  });
+  code.upTo(i, end, () => body(i));
 }
 
 /** Writes how the moments of cells are summed up, see `momentsOf`. */
 export function writeMomentCode(code: PlainCode, lists: EdgeLists): void {
-  const [row, run, end, at] = [code.int(), code.int(), code.int(), code.int()];
+  const [row, run, end, at] = code.ints();
   const [fromMm, toMm, yMm, lengthMm] = [code.real(), code.real(), code.real(), code.real()];
   const [moments, rowMm] = [lists.reals('moments'), lists.reals('sheet').at(0)];
   code.set(yMm, rowMm.over(2));
   code.during(row.below(lists.int('rows')), () => {
     code.set(fromMm, 0);
     code.set(end, lists.ints('rowStart').at(row, 1));
-    code.during(run.below(end), () => {
+    code.upTo(run, end, () => {
       code.set(toMm, lists.reals('runEndMm').at(run));
       code.set(lengthMm, toMm.minus(fromMm));
       code.set(at, lists.ints('runCell').at(run).left(1));
       code.put(moments, at, moments.at(at).plus(lengthMm.times(fromMm.plus(toMm)).times(0.5)));
       code.put(moments, at.plus(1), moments.at(at, 1).plus(lengthMm.times(yMm)));
       code.set(fromMm, toMm);
-      code.add(run, 1);
     });
     code.add(row, 1);
     code.set(yMm, yMm.plus(rowMm));

@@ -3,13 +3,13 @@ import { Real, type RealVariable } from '../../../base/code/values.ts';
 import { POW25_7 } from '../../../colour/delta-e.ts';
 import { SLACK } from '../../../colour/reach.ts';
 
-const SIN_60 = Math.sin(Math.PI / 3);
+export const SIN_60 = Math.sin(Math.PI / 3);
 /** Where neither colour is bluish the mean hue lies 95° from the rotation's middle or more: |R_T| < 2·10⁻⁶. */
-const LEAST_TURN = 1e-6;
+export const LEAST_TURN = 1e-6;
 /** The most that a′ is of a. */
-const MOST_G = 1.5;
+export const MOST_G = 1.5;
 /** The most that (1 + G) times a mean chroma is more than that, which it is near 16.5. */
-const MOST_GAIN = 6.4;
+export const MOST_GAIN = 6.4;
 /** Differences above this have no reach in a and b that is worked out here. */
 export const MOST_DELTA_E = 5;
 

@@ -1,7 +1,14 @@
 import type { PlainCode } from '../../../base/code/plain-code.ts';
-import { Bytes, Int, Ints, type IntVariable, Real, type RealVariable, Singles } from '../../../base/code/values.ts';
+import { Int, Ints, type IntVariable, Real, type RealVariable, Singles } from '../../../base/code/values.ts';
 import { ReachCode } from './reach-code.ts';
 import * as names from './told-names.ts';
+
+/** How wide bins are, how many lie below 0, how many there are. */
+const AXES = {
+  l: { width: names.L_WIDTH, from: 0, bins: names.L_BINS },
+  ab: { width: names.AB_WIDTH, from: names.AB_BINS / 2, bins: names.AB_BINS },
+  part: { width: names.PART_L, from: 0, bins: names.PARTS },
+};
 
 type ThreeReals = [RealVariable, RealVariable, RealVariable];
 
@@ -39,47 +46,63 @@ class ToldCode {
   write(): void {
     const { code, lists } = this;
     const state = lists.ints('state');
-    code.when(
-      lists.ints('asked').at(names.JOINS),
-      () => {
-        this.join();
-        this.pairUnknown();
-      },
-      () => {
-        this.tellUnknown();
-        this.ask();
-      },
-    );
+    const asked = lists.ints('asked').at(names.DO);
+    code.when(asked.is(names.TELL), () => {
+      this.tellUnknown();
+      this.ask(false);
+    });
+    code.when(asked.is(names.JOIN), () => {
+      this.join();
+      this.pairUnknown();
+    });
+    code.when(asked.is(names.TO_SWATCHES), () => this.ask(true));
+    code.when(asked.is(names.LIST_FAR), () => this.listFar());
     code.put(state, names.PAIRS, this.pairs);
     code.put(state, names.COUNT, this.count);
     code.put(state, names.BLOCKS, this.blocks);
     code.put(state, names.UNKNOWN, this.unknown);
   }
 
-  /** Puts down what is asked of `findCode`. */
-  private ask(): void {
+  /** Puts down what is asked of `findCode`, or of `findSwatchCode`. */
+  private ask(ofSwatches: boolean): void {
     const { code, lists, from, to } = this;
     const [place, at, cell] = [code.int(from), code.int(0), code.int()];
     const asks = lists.int('asks');
-    code.during(place.below(to), () => {
+    code.upTo(place, to, () => {
       code.set(cell, lists.ints('list').at(place));
       this.read(cell);
       this.lab.forEach((value, i) => code.put(new Singles(asks), at.plus(i), value));
       const [l, a, b] = this.lab;
-      code.put(new Ints(asks), at.plus(3), lists.ints('first').at(this.bin(l, a, b)));
+      const block = ofSwatches ? lists.ints('parts').at(this.place(l, 'part')) : lists.ints('first').at(this.bin(l, a, b));
+      code.put(new Ints(asks), at.plus(3), block);
       code.put(new Ints(asks), at.plus(4), cell);
+      if (ofSwatches) code.put(new Singles(asks), at.plus(5), a.times(a).plus(b.times(b)).root());
       code.add(at, names.ASK);
-      code.add(place, 1);
     });
+  }
+
+  /** Lists the cells that are near none of what they were paired with. */
+  private listFar(): void {
+    const { code, lists, from, to } = this;
+    const [state, far] = [lists.ints('state'), lists.ints('far')];
+    const [place, pair, end, near, fars] = [code.int(from), code.int(0), code.int(), code.int(), code.int(state.at(names.FARS))];
+    code.upTo(place, to, () => {
+      code.set(near, 0);
+      code.set(end, lists.ints('ends').at(place.minus(from)));
+      code.upTo(pair, end, () => code.set(near, near.or(lists.ints('near').at(pair))));
+      code.put(far, fars, lists.ints('list').at(place));
+      code.add(fars, near.not());
+    });
+    code.put(state, names.FARS, fars);
   }
 
   /** Lets cells join the first colour that they are near, and lists those that are near none. */
   private join(): void {
     const { code, lists, from, to, unknown } = this;
     const [place, pair, end] = [code.int(from), code.int(0), code.int()];
-    const near = new Bytes(lists.int('near'));
+    const near = lists.ints('near');
     code.set(unknown, 0);
-    code.during(place.below(to), () => {
+    code.upTo(place, to, () => {
       code.set(end, lists.ints('ends').at(place.minus(from)));
       code.during([pair.below(end), near.at(pair).not()], () => code.add(pair, 1));
       code.when(
@@ -91,7 +114,6 @@ class ToldCode {
         },
       );
       code.set(pair, end);
-      code.add(place, 1);
     });
   }
 
@@ -101,54 +123,47 @@ class ToldCode {
     const [i, j, cell, other] = [code.int(), code.int(0), code.int(), code.int()];
     const [reachL, l] = [code.real(), this.lab[0]];
     const cellAt = (of: IntVariable): Int => lists.ints('list').at(lists.ints('unknown').at(of));
-    code.during(j.below(unknown), () => {
+    code.upTo(j, unknown, () => {
       code.set(cell, cellAt(j));
       code.set(l, lists.reals('lab').at(cell.times(3)));
       code.set(reachL, this.reach.inL(l));
       code.set(i, 0);
-      code.during(i.below(j), () => {
+      code.upTo(i, j, () => {
         code.set(other, cellAt(i));
         code.put(lists.ints('pairs'), pairs.left(1), other);
         code.put(lists.ints('pairs'), pairs.left(1).plus(1), cell);
         code.add(pairs, lists.reals('lab').at(other.times(3)).minus(l).size().atMost(reachL));
-        code.add(i, 1);
       });
       code.put(lists.ints('ends'), j, pairs);
-      code.add(j, 1);
     });
   }
 
   /** What is near no colour of before is a new one, or near one of those since. */
   private tellUnknown(): void {
     const { code, lists, unknown, count } = this;
-    const [j, place, pair, end, number, other, known] = Array.from({ length: 7 }, () => code.int()) as [
-      ...[IntVariable, IntVariable, IntVariable, IntVariable],
-      ...[IntVariable, IntVariable, IntVariable],
-    ];
-    const near = new Bytes(lists.int('near'));
+    const [j, place, pair, end, number, other, known] = code.ints();
+    const near = lists.ints('near');
     const earlier = lists.ints('pairs').at(pair.left(1));
     code.set(known, count);
     code.set(pair, 0);
     code.set(j, 0);
-    code.during(j.below(unknown), () => {
+    code.upTo(j, unknown, () => {
       code.set(place, lists.ints('unknown').at(j));
       code.set(end, lists.ints('ends').at(j));
       code.set(number, -1);
-      code.during(pair.below(end), () => {
+      code.upTo(pair, end, () => {
         code.when([number.below(0), near.at(pair)], () => {
           code.set(other, lists.ints('numberOf').at(earlier));
           // Of what came before in this list, only what is a colour has a number.
           const isColour = [other.below(known).not(), other.below(count), lists.ints('cellOf').at(other).is(earlier)];
           code.when(isColour, () => code.set(number, other));
         });
-        code.add(pair, 1);
       });
       code.when(number.below(0), () => {
         code.set(number, count);
         this.make(lists.ints('list').at(place));
       });
       code.put(lists.ints('colourOf'), place, number);
-      code.add(j, 1);
     });
     code.set(unknown, 0);
   }
@@ -171,7 +186,7 @@ class ToldCode {
       () => code.set(reachAb, near),
     );
     const { place } = this;
-    const [inL, inA, inB] = [code.int(), code.int(), code.int()];
+    const [inL, inA, inB] = code.ints();
     const each = (i: IntVariable, [first, last]: readonly [Int, Int], body: () => void): void => {
       const end = code.int(last);
       code.set(i, first);
@@ -231,11 +246,16 @@ class ToldCode {
   }
 
   /** Which bin of an axis a place lies in. */
-  private readonly place = (value: Real, axis: 'l' | 'ab'): IntVariable => {
+  private readonly place = (value: Real, axis: keyof typeof AXES): IntVariable => {
     const { code } = this;
-    const scaled = axis === 'l' ? value.times(1 / names.L_WIDTH) : value.times(1 / names.AB_WIDTH).plus(names.AB_BINS / 2);
-    const last = (axis === 'l' ? names.L_BINS : names.AB_BINS) - 1;
-    const at = code.int(scaled.whole());
+    const { width, from, bins } = AXES[axis];
+    const last = bins - 1;
+    const at = code.int(
+      value
+        .times(1 / width)
+        .plus(from)
+        .whole(),
+    );
     code.when(at.below(0), () => code.set(at, 0));
     code.when(at.above(last), () => code.set(at, last));
     return at;
