@@ -132,7 +132,6 @@ export const appRootStyle = css`
     border-top: 1px solid color-mix(in srgb, var(--wall) 25%, transparent);
   }
   .notice p {
-    flex: 1;
     max-width: 110ch;
     padding: var(--space-2) 0;
     overflow-wrap: anywhere;

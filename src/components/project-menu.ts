@@ -34,6 +34,9 @@ export class ProjectMenu extends LitElement {
     controls,
     dialogStyle,
     css`
+      a {
+        color: inherit;
+      }
       .open {
         max-width: 15em;
       }
