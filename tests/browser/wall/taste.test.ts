@@ -1,3 +1,4 @@
+import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { enter, openPage, openStudio, type Studio } from '../harness.ts';
 
@@ -97,6 +98,12 @@ describe('a wall as one chooses', () => {
     await page.getByRole('button', { name: 'What was taught' }).click();
     await list.getByRole('button', { name: 'Forget all 5 choices' }).click();
     await list.getByText('Nothing yet.').waitFor();
+    // The button that was pressed is gone; whoever goes by keys is still in the list, and then back at what opened it.
+    const focused = (within: Locator, name: string): Promise<boolean> =>
+      within.getByRole('button', { name }).evaluate((button) => button.matches(':focus'));
+    expect(await focused(list, 'Close')).toBe(true);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => focused(page.locator('wall-taste'), 'What was taught')).toBe(true);
     expect(errors).toEqual([]);
     await context.close();
   }, 240_000);

@@ -21,6 +21,10 @@ export const whatNextStyle = css`
   h2 .soft {
     font-weight: 400;
   }
+  /* Both beside each other, or where it is narrow one below the other. */
+  .middle {
+    display: contents;
+  }
   .ask,
   .found {
     display: grid;
@@ -141,17 +145,13 @@ export const whatNextStyle = css`
   }
   @media (max-width: 760px) {
     /* What is asked is scrolled away: the prints need the room. */
-    dialog[open] {
+    .middle {
       display: block;
+      flex: 1;
+      min-height: var(--least);
       overflow-y: auto;
     }
-    header,
-    footer {
-      position: sticky;
-      z-index: 1;
-    }
     header {
-      top: 0;
       padding: var(--space-3) var(--space-6);
     }
     header .soft {
@@ -171,7 +171,6 @@ export const whatNextStyle = css`
       grid-column: 1 / -1;
     }
     .found {
-      min-height: 50dvh;
       padding: var(--space-5) var(--space-6);
     }
     .cards {
@@ -180,7 +179,6 @@ export const whatNextStyle = css`
     }
     footer {
       flex-wrap: wrap;
-      bottom: 0;
       gap: var(--space-4);
       padding: var(--space-4) var(--space-6);
     }

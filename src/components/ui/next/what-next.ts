@@ -267,11 +267,13 @@ export class WhatNext extends LitElement {
   private face(sheet: NextSheet) {
     const { work, soFar } = this;
     return html`<header><h2>${say.whatNext} <span class="soft">${sheet.name}</span></h2><button @click=${() => this.close()}>${say.close}</button></header>
+      <div class="middle">
       ${this.asks(sheet)}
       <div class="found">
         ${workFailure(work)}
         ${!work.running && work.found === null && work.failure === '' ? html`<p role="status">${soFar === null ? say.stopped : say.stoppedTheseAreBest} <button @click=${() => this.look()}>${say.lookAgain}</button></p>` : nothing}
         ${soFar === null ? nothing : this.prints(soFar)}
+      </div>
       </div>
       ${soFar === null ? nothing : this.foot(sheet, soFar)}`;
   }

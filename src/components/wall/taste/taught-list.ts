@@ -64,6 +64,11 @@ export class TaughtList extends LitElement {
     this.dialog.showModal();
   }
 
+  /** Who forgot by keys stays in the list as it gets shorter. */
+  protected override updated(): void {
+    if (this.dialog.open && this.shadowRoot?.activeElement === null) this.dialog.querySelector('button')?.focus();
+  }
+
   private forget(choices: readonly TasteChoice[]): void {
     this.dispatchEvent(new CustomEvent('forget', { detail: choices, bubbles: true, composed: true }));
   }

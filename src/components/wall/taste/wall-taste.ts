@@ -156,7 +156,7 @@ export class WallTaste extends LitElement {
       <button class="fold-mark" aria-expanded=${this.unfolded} aria-label=${say.allOfIt} @click=${() => (this.unfolded = !this.unfolded)}></button>
       <div class="row seldom">
         ${this.learnButton()}
-        <button class="quiet more" ?disabled=${taught.length === 0} @click=${() => this.list.show()}>${say.whatWasTaught}</button>
+        <button class="quiet more" @click=${() => this.list.show()}>${say.whatWasTaught}</button>
       </div>
       ${learnt === null || learnt.choices === 0 ? nothing : this.controls()}
       <div class="row teach">
