@@ -18,11 +18,13 @@ export interface ScreenToMake {
 /**
  * Lists the frames of a visit and the film that their stencils take.
  * @param recipes by the index that the cards' states use; each has its own paper
- * @returns screens in the order in which they are first mounted; filmM2 of them all, m²
+ * @param isMade whether a screen, by its key, is made already
+ * @returns screens in the order in which they are first mounted; filmM2 of those that are not made, m²
  */
 export function screensToMake(
   plan: Pick<PressPlan, 'cards'>,
   recipes: readonly Pick<Recipe, 'paper'>[],
+  isMade: (key: string) => boolean = () => false,
 ): { screens: ScreenToMake[]; filmM2: number } {
   const found = new Map<string, ScreenToMake>();
   for (const { screen, number, mount, states } of plan.cards) {
@@ -38,5 +40,5 @@ export function screensToMake(
     entry.areaM2 = (entry.filmWidthMm * entry.filmHeightMm) / 1e6;
   }
   const screens = [...found.values()];
-  return { screens, filmM2: screens.reduce((sum, { areaM2 }) => sum + areaM2, 0) };
+  return { screens, filmM2: screens.reduce((sum, { screen, areaM2 }) => sum + (isMade(screen.key) ? 0 : areaM2), 0) };
 }

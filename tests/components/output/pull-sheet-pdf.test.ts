@@ -200,6 +200,10 @@ describe('the papers of a visit', () => {
       table.rows.map(({ cells }) => cells[1]!.lines).find(([name]) => name!.text.startsWith(`${key} `))![1]!.text;
     expect(small(first!)).toMatch(/^made, mounted/);
     expect(small(second!)).toMatch(/^to make, mounted/);
+    // Of what is not said to be made films are made: those on no list too.
+    const films = visitFilms({ ...made, screenStates: states });
+    expect(films.filter(({ state }) => state === 'to make')).toHaveLength(all - 1);
+    expect(visitFilms(made).every(({ state }) => state === 'drawn')).toBe(true);
     // A screen that is made has its frame: none is washed out for it, nor it for another.
     expect(frames.title).toMatch(/^Frames for the screens to make: /);
     const on = frames.rows.map(({ cells }) => cells[3]!.lines[0]!.text).join('; ');

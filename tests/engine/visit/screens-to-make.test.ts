@@ -30,6 +30,10 @@ describe('screensToMake', () => {
     expect(screens.reduce((sum, { mounts }) => sum + mounts, 0)).toBe(plan.mounts);
     expect(screens.map((screen) => screen.first)).toEqual(screens.map((screen) => screen.first).sort((a, b) => a - b));
     expect(filmM2).toBeCloseTo((3 * widthMm * heightMm) / 1e6, 9);
+    // What is made takes no film.
+    const left = screensToMake(plan, [first, turned], (key) => key === '2');
+    expect(left.screens).toEqual(screens);
+    expect(left.filmM2).toBeCloseTo((2 * widthMm * heightMm) / 1e6, 9);
   });
 
   it('should cover the sheets of every recipe that a frame prints, whichever comes first', () => {

@@ -191,7 +191,7 @@ function rejectWords(rows: readonly { good: number; pulls: number }[]): string {
 /** Frames to have at hand, in the order in which they are first mounted, and whether each is made. */
 export function screenTable({ plan, recipes, screenStates }: Pick<MadePlan, 'plan' | 'recipes' | 'screenStates'>) {
   const stateOf = ({ key }: VisitScreen): FrameState => screenStates?.get(key) ?? 'drawn';
-  const { screens, filmM2 } = screensToMake(plan, recipes);
+  const { screens, filmM2 } = screensToMake(plan, recipes, (key) => screenStates?.get(key) === 'made');
   return supplyTable(
     say.screens,
     [say.screen2, say.mesh, say.firstInSetUp, say.mounted],

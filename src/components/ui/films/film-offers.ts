@@ -27,6 +27,11 @@ export function drawerOffers({ drawer, frames }: Pick<Project, 'drawer' | 'frame
     }));
 }
 
+/** What an order needs and is not said to be made is to be made, where that is said of any. */
+function stateIn(states: MadePlan['screenStates'], key: string): FrameState {
+  return states === undefined ? 'drawn' : states.get(key) === 'made' ? 'made' : 'to make';
+}
+
 /** The stencils of a visit, each once, on the sheet of a recipe that it prints and for the frame that it is on. */
 export function visitFilms({ plan, recipes, screenStates, frameSizes }: MadePlan): FilmOffer[] {
   const stencils = stencilsOf(plan, recipes);
@@ -49,7 +54,7 @@ export function visitFilms({ plan, recipes, screenStates, frameSizes }: MadePlan
         shapes: recipe.shapes,
         paper: recipe.paper,
         joints: recipe.joints,
-        state: screenStates?.get(key) ?? ('drawn' as const),
+        state: stateIn(screenStates, key),
         frame: frameSizes?.get(key) ?? least.get(key),
       };
     })

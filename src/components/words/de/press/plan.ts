@@ -175,7 +175,7 @@ export const say: typeof english = {
   firstInSetUp: 'Zuerst in Einrichtung',
   mounted: 'Eingespannt',
   times: (mounts) => counted(mounts, { one: 'Mal', other: 'Mal' }),
-  filmPositivesAsLarge: (screens) => `${screens}; Filmvorlagen so groß wie die Bögen`,
+  filmPositivesAsLarge: (screens) => `${screens}; deren Filmvorlagen so groß wie die Bögen`,
   ofLabel: (label, title) => `${label} von ${title}`,
   oneFewerOfOf: (label, title) => `${label} von ${title}: eins weniger`,
   oneMoreOfOf: (label, title) => `${label} von ${title}: eins mehr`,

@@ -187,7 +187,7 @@ export const say = speak('press/plan', {
   firstInSetUp: 'First in set-up',
   mounted: 'Mounted',
   times: (mounts: number) => counted(mounts, { one: 'time', other: 'times' }),
-  filmPositivesAsLarge: (screens: string) => `${screens}; film positives as large as the sheets`,
+  filmPositivesAsLarge: (screens: string) => `${screens}; their film positives as large as the sheets`,
   ofLabel: (label: string, title: string) => `${label} of ${title}`,
   oneFewerOfOf: (label: string, title: string) => `One fewer of ${label} of ${title}`,
   oneMoreOfOf: (label: string, title: string) => `One more of ${label} of ${title}`,
