@@ -1,17 +1,18 @@
-import { entryAt, num } from '../../base/at.ts';
+import { num } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
 import { distinctOrders, type Meter, type Model } from '../model.ts';
 import { automataOf } from '../search/beam.ts';
-import { exact } from '../search/exact.ts';
 import { areFew, fewSheets, tabledGroups } from '../search/few-sheets.ts';
 import type { TabledGroup } from '../search/group-table.ts';
 import { CapCuts } from './capped/cap-cuts.ts';
+import { MOST_SHEETS } from './capped/set-masks.ts';
 import { TimesLevels } from './capped/times-levels.ts';
 import { Clashes } from './clashes.ts';
 import { CoverRows } from './cover-rows.ts';
-import { forcedCounts } from './multiplicity.ts';
+import { NearSets } from './near/near-sets.ts';
 import { OnceSearch } from './once/once-search.ts';
 import { SetRounds } from './set-rounds.ts';
+import { someSheets } from './some-sheets.ts';
 import { MAX_SUMMED } from './subset-sums.ts';
 import { SumBlocks } from './sum-blocks.ts';
 
@@ -21,14 +22,17 @@ const A_BLOCK = 15;
 const MANY_SHEETS = 20;
 /** Work on sets that do not fit, in parts of the work on all else: at first, least and most. */
 const CUT_SHARE = { first: 0.7, least: 0.15, most: 4 };
-/** Work on how many letters come more than twice, before sets are looked at where letters are many; and on one step of it. */
-const FIRST_LEVELS = { units: 2_500_000, step: 100_000, alone: 300_000 };
+/** Work on how many letters come more than twice, before sets are looked at where letters are many; and on one step of it. Less where near words see all sheets. */
+const FIRST_LEVELS = { units: 2_500_000, step: 100_000, alone: 300_000, seen: 300_000 };
 /** Work on a step above which larger blocks are begun. */
 const DEAR_STEP = 300_000;
 /** Work on circles of letters before all else; and in parts of the work on all else, while it raises the bound and when not. */
 const FIRST_ONCE_UNITS = 100_000;
 const ONCE_SHARE = 2;
 const VAIN_ONCE_SHARE = 0.2;
+/** Work on sets by near words before blocks are summed, and in parts of the work on all else while it raises the bound. */
+const FIRST_NEAR = { letters: 80, summed: 2_000_000, alone: 3_000_000 };
+const NEAR_SHARE = 1;
 
 /**
  * Lower bound on the length of any word that finishes a model, raised bit by bit.
@@ -40,7 +44,8 @@ const VAIN_ONCE_SHARE = 0.2;
  * total that agrees with all such facts is a covering integer programme. Parts are solved by A*,
  * whose lower bound holds even when it is cut short. Where there are more than a few sheets, what all
  * pairs, triples and fours need is rounded up at every size of set (`SubsetSums`) besides, and sets
- * that do not fit with only so many of each letter are taken in (`CapCuts`). Where letters are many,
+ * that do not fit with only so many of each letter are taken in (`CapCuts`), and sets that split all
+ * letters are proved by lists of near words (`NearSets`). Where letters are many,
  * circles say more: of letters that precede one another round and round one comes twice (`OnceSearch`);
  * on top of that comes how many letters come more than twice (`TimesLevels`).
  *
@@ -50,9 +55,7 @@ const VAIN_ONCE_SHARE = 0.2;
  *   or 12 letters show up to 3, even where their search is cut short;
  * - HiGHS on the same programmes (20 to 90 rows above three letters, up to 2400 in all): at most 1
  *   of 36 to 138 mounts more than ours, in 0.1 to more than 10 s, where ours takes some
- *   hundredths. It stays the outside check (tests/published/pullorder/covering.test.ts);
- * - a guess for A* that follows letters instead of printed pulls: cheaper a step, but blind to what
- *   letters outside the four hold back, so that sets of 5 took more states than sets of 7 then did.
+ *   hundredths. It stays the outside check (tests/published/pullorder/covering.test.ts).
  */
 export class BoundSearch {
   readonly #model: Model;
@@ -118,10 +121,13 @@ export class BoundSearch {
     const summed = !areFew(this.#model) && this.#letters.length <= 2 * A_BLOCK;
     const stacked = this.#sets && many && !areFew(this.#model) ? this.#stacked(this.#sets) : null;
     // The first steps show most for their work.
-    for (const until = this.#meter.units + FIRST_LEVELS.units; stacked && this.#meter.units < until;) {
+    const firstLevels = orders.length > MOST_SHEETS ? FIRST_LEVELS.units : FIRST_LEVELS.seen;
+    for (const until = this.#meter.units + firstLevels; stacked && this.#meter.units < until;) {
       if ((this.#levels?.nextCost ?? 0) > (summed ? FIRST_LEVELS.step : FIRST_LEVELS.alone) || stacked.next().done) break;
       yield;
     }
+    const near = this.#sets && !areFew(this.#model) ? this.#near(this.#sets) : null;
+    if (near && this.#letters.length <= FIRST_NEAR.letters) yield* this.#spend(near, summed ? FIRST_NEAR.summed : FIRST_NEAR.alone);
     const blocks = this.#sets && summed ? new SumBlocks(this.#sets.split(many ? A_BLOCK : MAX_SUMMED), this.#rows) : null;
     // All triples and fours of a block cost little and, rounded at every size, show most.
     for (let t = 0; blocks && t < 2; t++) yield* this.#sum(blocks);
@@ -131,10 +137,12 @@ export class BoundSearch {
     let onceShare = ONCE_SHARE;
     const gaining = summed ? VAIN_ONCE_SHARE : CUT_SHARE.most;
     let stackShare = gaining;
+    let nearShare = NEAR_SHARE;
     let bySheets = Infinity;
     for (let round = 0; round < 40; round++) {
       onceShare = (yield* this.#spend(once, onceShare * rest)) > 0 ? ONCE_SHARE : VAIN_ONCE_SHARE;
       if (stacked) stackShare = (yield* this.#spend(stacked, stackShare * rest)) > 0 ? gaining : VAIN_ONCE_SHARE;
+      if (near) nearShare = (yield* this.#spend(near, nearShare * rest)) > 0 ? NEAR_SHARE : VAIN_ONCE_SHARE;
       const summedBefore = blocks?.total ?? 0;
       if (cuts) yield* this.#spend(cuts, share * rest);
       const cut = (blocks?.total ?? 0) - summedBefore;
@@ -144,13 +152,25 @@ export class BoundSearch {
       yield;
       if (blocks) yield* this.#sum(blocks);
       // A few sheets with all their letters say most where there are few sheets.
-      if (orders.length <= MANY_SHEETS && bySheets >= this.best - 2 && round !== 1)
-        bySheets = yield* this.#sheets(2 + Math.min(round >> 1, 4), 4 + round, Math.min(24_000, 4000 * 2 ** (round >> 1)));
+      if (orders.length <= MANY_SHEETS && bySheets >= this.best - 2 && round !== 1) bySheets = yield* this.#someSheets(round);
       if (round > 2) yield* few;
       const gained = this.best - begun.best;
       // Which of the two raised the bound more for its work gets more of it from now on.
       share = cut > 0 && cut >= share * gained ? Math.min(CUT_SHARE.most, 2 * share) : Math.max(CUT_SHARE.least, share / 2);
       rest = this.#meter.units - begun.units;
+    }
+  }
+
+  /** What sets need that split all letters, by near words. */
+  *#near(sets: SetRounds): Generator<void, void> {
+    const known = {
+      split: (size: number) => sets.split(size),
+      note: (letters: readonly number[], least: number) => this.#rows.note(letters, least),
+    };
+    const near = new NearSets(this.#model, known, this.#meter);
+    for (const steps = near.work(); !steps.next().done;) {
+      this.best = Math.max(this.best, near.best);
+      yield;
     }
   }
 
@@ -230,12 +250,22 @@ export class BoundSearch {
     for (;;) {
       const { value, done } = search.next();
       this.best = Math.max(this.best, done ? value.lower : value);
-      if (!done) yield;
-      else {
-        this.word = value.word;
-        return;
-      }
+      if (done) return void (this.word = value.word);
+      yield;
     }
+  }
+
+  /** Some of the sheets, more of them round by round. @returns the best bound that they gave */
+  *#someSheets(round: number): Generator<void, number> {
+    const asked = { size: 2 + Math.min(round >> 1, 4), tries: 4 + round, maxNodes: Math.min(24_000, 4000 * 2 ** (round >> 1)) };
+    const found = yield* someSheets(this.#model, asked, {
+      rows: this.#rows,
+      random: this.#random,
+      meter: this.#meter,
+      raise: (least) => void (this.best = Math.max(this.best, least)),
+    });
+    this.word = found.word ?? this.word;
+    return found.most;
   }
 
   /** A round of sets of letters; of all letters where they are but two. */
@@ -257,35 +287,6 @@ export class BoundSearch {
       }
       yield;
     }
-  }
-
-  /** Shortest words for a few sheets with all their letters. @returns the best bound that they gave */
-  *#sheets(size: number, tries: number, maxNodes: number): Generator<void, number> {
-    const { orders } = this.#model;
-    let most = 0;
-    const bySize = orders.map((_, c) => c).sort((a, b) => entryAt(orders, b).letters.length - entryAt(orders, a).letters.length);
-    for (let t = 0; t < tries; t++) {
-      const all = orders.length <= size;
-      const chosen = new Set(all ? bySize : t < 2 ? bySize.slice(t, t + size) : this.#random.shuffle(bySize).slice(0, size));
-      const part = { ...this.#model, orders: orders.filter((_, c) => chosen.has(c)) };
-      const { lower, word } = exact(part, automataOf(part, this.#meter), {
-        below: Infinity,
-        before: -1,
-        after: -1,
-        maxNodes,
-        meter: this.#meter,
-      });
-      if (all && word) this.word = word;
-      // Letters that these sheets lack still come as often as other sheets force.
-      const counts = forcedCounts(part.orders, (l) => l, part.letterCount, part.cascade);
-      this.#meter.units += part.orders.reduce((n, o) => n + o.letters.length ** 2, 0);
-      const missing = this.#letters.filter((l) => counts[l] === 0);
-      most = Math.max(most, lower + this.#rows.sumOf(missing));
-      this.best = Math.max(this.best, most);
-      yield;
-      if (all) break;
-    }
-    return most;
   }
 
   /**

@@ -3,7 +3,7 @@ import { bitCount } from '../../../base/bits.ts';
 import type { SetOrder } from '../sets/set-order.ts';
 
 /** Most sheets that a search goes by, one bit each; leaving some out keeps a word for all one for those. */
-const MOST_SHEETS = 32;
+export const MOST_SHEETS = 32;
 
 /** Sheets as bits, with all but some letters struck out; letters stand by their place in the set. */
 export interface SetMasks {
