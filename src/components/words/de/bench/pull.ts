@@ -11,7 +11,7 @@ export const say: typeof english = {
   addPull: 'Druckgang hinzufügen',
   addPull2: 'Einen Druckgang hinzufügen',
   keptInChest: (title) => `In der Truhe behalten: ${title}.`,
-  keepAsRecipe: 'Als Rezept behalten',
+  keepAsRecipe: 'Rezept behalten',
   title: 'Titel',
   noteIfAny: 'Notiz, falls nötig',
   keep: 'Behalten',

@@ -32,7 +32,7 @@ export const say: typeof english = {
   over: (ink, area, place) => `${ink} über ${area}, ${place}.`,
   overInk: (ink, area, softer) => `${ink} über ${area}: ${softer}`,
   overArea: (area) => `über ${area}`,
-  findVeil: 'Einen Schleier suchen',
+  findVeil: 'Schleier suchen',
   touchSofter: 'eine Spur weicher',
   littleSofter: 'etwas weicher',
   softer: 'weicher',

@@ -107,7 +107,7 @@ export const say: typeof english = {
   rightWords: (words) => `${words}, rechts`,
   downWords: (words) => `${words}, unten`,
   drawnShapeShapes: (shapes) => `Gezeichnete Form ${shapes}`,
-  drawShape2: 'Eine Form zeichnen…',
+  drawShape2: 'Form zeichnen…',
   cutAndJoin2: 'Schneiden und verbinden…',
   cutAlongLine2: 'Entlang einer Linie schneiden…',
 };

@@ -23,6 +23,5 @@ export const say: typeof english = {
     'Hier ist ein Druck, Druckgang um Druckgang: einen Stand des Streifens vor einen anderen ziehen und sehen, was sich ändert.',
   givePrintThatYou: 'Dem behaltenen Druck Bögen geben, dann *Druckfolge suchen* drücken.',
   putFourPullsInto: 'Vier Druckgänge in eine andere Reihenfolge bringen und sehen, welche Reihenfolgen dasselbe drucken.',
-  bringInDrawingsOf:
-    'Eigene Zeichnungen einlesen mit *SVG-Dateien wählen…*; der Knopf mit dem Namen des Projekts beginnt ein leeres Projekt.',
+  bringInDrawingsOf: 'Eigene Zeichnungen einlesen mit *SVG wählen…*; der Knopf mit dem Namen des Projekts beginnt ein leeres Projekt.',
 };

@@ -6,13 +6,13 @@ export const say: typeof english = {
   drawerShapesOnLeft: 'Die Schublade: links Formen, in der Mitte ein Sieb auf dem Bogen, rechts die Liste der Siebe.',
   bringInDrawings: 'Zeichnungen einlesen',
   dropSVGFilesAnywhere:
-    'SVG-Dateien irgendwo im Raum ablegen oder *SVG-Dateien wählen…* drücken. Linien werden zu dem, was ihr Strich bedeckt. Eine Zeichnung aus mehreren Gruppen oder Farben fragt, ob sie eine Form ist oder viele.',
+    'SVG-Dateien irgendwo im Raum ablegen oder *SVG wählen…* drücken. Linien werden zu dem, was ihr Strich bedeckt. Eine Zeichnung aus mehreren Gruppen oder Farben fragt, ob sie eine Form ist oder viele.',
   traceCutOutOr: 'Einen Scherenschnitt oder Scan nachzeichnen',
   dropPhotoOrScan:
-    'Ein Foto oder einen Scan (PNG, JPEG, WebP) ablegen oder *Ein Bild nachzeichnen…* drücken: ungleiches Licht wird herausgerechnet, Flecken werden weggelassen, und eine Linie über etwas von bekannter Länge gibt die Größe.',
+    'Ein Foto oder einen Scan (PNG, JPEG, WebP) ablegen oder *Bild nachzeichnen…* drücken: ungleiches Licht wird herausgerechnet, Flecken werden weggelassen, und eine Linie über etwas von bekannter Länge gibt die Größe.',
   drawCutAndJoin: 'Zeichnen, schneiden, verbinden',
   drawShapeFreehandOr:
-    '*Eine Form zeichnen…*: frei oder Punkt um Punkt mit Maus, Finger oder Tasten; Ziehen holt Griffe aus einem Punkt. An einer gewählten Form verbindet *Schneiden und verbinden…* sie mit einer anderen, schneidet eine aus der anderen, verschmilzt, spiegelt, dreht, erweitert, verengt und wiederholt sie um mm. *Entlang einer Linie schneiden…* geht hindurch wie mit einer Klinge.',
+    '*Form zeichnen…*: frei oder Punkt um Punkt mit Maus, Finger oder Tasten; Ziehen holt Griffe aus einem Punkt. An einer gewählten Form verbindet *Schneiden und verbinden…* sie mit einer anderen, schneidet eine aus der anderen, verschmilzt, spiegelt, dreht, erweitert, verengt und wiederholt sie um mm. *Entlang einer Linie schneiden…* geht hindurch wie mit einer Klinge.',
   makeScreen: 'Ein Sieb machen',
   chooseShapeItBecomes:
     'Eine Form wählen: sie wird ein eigenes Sieb oder kommt mit *Auf das Sieb legen* auf das gewählte. Auf dem Bogen ziehen, oder Platz, Drehung und Größe daneben eintragen.',
@@ -25,12 +25,12 @@ export const say: typeof english = {
   inkIsHowMuch:
     'Eine Farbe ist, wie viel Licht ihre Schicht in 36 Bändern streut und schluckt, so dass sich ausrechnen lässt, was sie über jeder anderen tut. Die Tafel zeigt jede Farbe über jeder anderen; sie ist eine Schätzung, bis sie an einem wirklichen Druckgang geprüft ist.',
   inksShelfOfInks: 'Farben: links das Regal der Farben, in der Mitte die Tafel jeder Farbe über jeder anderen.',
-  addInk: 'Eine Farbe hinzufügen',
+  addInk: 'Farbe hinzufügen',
   pressAddInkFrom:
-    '*Eine Farbe hinzufügen* drücken: aus einer Messdatei, aus zwei Farbtönen eines Aufzugs (einer über Weiß, einer über Schwarz), aus einem Foto aufgenommen oder aus einem Farbton geschätzt.',
+    '*Farbe hinzufügen* drücken: aus einer Messdatei, aus zwei Farbtönen eines Aufzugs (einer über Weiß, einer über Schwarz), aus einem Foto aufgenommen oder aus einem Farbton geschätzt.',
   mixAndLetDown: 'Mischen und verschneiden',
   openLetItDown:
-    '*Verschneiden* unter den Farbtönen der Farbe öffnen, oder *Einen Farbton treffen* drücken, um eine Mischung von Grundfarben für einen Farbton zu finden.',
+    '*Verschneiden* unter den Farbtönen der Farbe öffnen, oder *Farbton treffen* drücken, um eine Mischung von Grundfarben für einen Farbton zu finden.',
   readColour: 'Einen Farbton ablesen',
   pointAtSquareOf: 'Auf ein Feld der Tafel zeigen; ein Klick gibt seine Kurve.',
   checkItAgainstPull: 'An einem Druckgang prüfen',
@@ -68,14 +68,14 @@ export const say: typeof english = {
   clickPictureItsColour: 'Auf das Bild klicken: ihr Farbton, wie weit er abweichen kann und welche Druckgänge dort liegen.',
   softenIt: 'Weicher machen',
   findVeilLooksFor:
-    '*Einen Schleier suchen* sucht einen weiteren lasierenden Druckgang, der den Kontrast zwischen dem mildert, was unter ihm liegt.',
+    '*Schleier suchen* sucht einen weiteren lasierenden Druckgang, der den Kontrast zwischen dem mildert, was unter ihm liegt.',
   seeWhatNext: 'Sehen, was nun',
   whatNextHangsWhat: '*Was nun?* hängt, was ein weiterer Druckgang oder mehrere daraus machen würden.',
   lookFromAfar: 'Von weitem ansehen',
   underFilmsApartTwo:
     'Unter *Schichten einzeln, zwei Drucke, von weitem…*: die Schichten abheben, zwischen zwei Drucken wischen oder blinken, ihn aus 0,5, 2 und 8 m sehen oder eine Stelle davon auf sechs passerungenauen Bögen.',
   keepIt: 'Behalten',
-  keepAsRecipePuts: '*Als Rezept behalten* legt es in die Truhe.',
+  keepAsRecipePuts: '*Rezept behalten* legt es in die Truhe.',
   chestHoldsRecipesThat:
     'Die Truhe hält die behaltenen Rezepte: jedes hat alles, was es braucht, um seinen Druck aufzubauen, und sagt, woher es kam. Besuche an der Presse und was in ihnen gedruckt wurde, stehen darunter.',
   chestKeptRecipesWith: 'Die Truhe: behaltene Rezepte mit ihren Bildern und dem, was mit jedem getan werden kann.',

@@ -5,7 +5,7 @@ export const say: typeof english = {
   newInk: 'Neue Farbe',
   otherWays: '← Andere Wege',
   cancel: 'Abbrechen',
-  addInk: 'Eine Farbe hinzufügen',
+  addInk: 'Farbe hinzufügen',
   waysToMakeOne: 'Die Wege zu einer Farbe, danach geordnet, wie weit ihrer Vorhersage zu trauen ist.',
   nameOfInk: 'Name der Farbe',
   pulledThroughMesh: 'Gedruckt durch Gewebe',
