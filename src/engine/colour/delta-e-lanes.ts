@@ -10,12 +10,10 @@ const NUMBER = 8;
 const COLOUR = 4 * NUMBER;
 /** Pairs at a time, two a step, so that what one loop hands to the next stays in the processor's nearest memory. */
 const PAIRS = 256;
-/** Bytes of a piece of `BLUE_TURN`, which lies at the beginning; then come, in bytes, what a step hands on, pairs, differences, colours. */
+/** Bytes of a piece of `BLUE_TURN`, which lies at the beginning; then come, in bytes, what a step hands on, differences, sums, colours, and all pairs and weights. */
 const PIECE = TERMS * NUMBER;
 const HELD = { at: BLUE_TURN.byteLength, step: 16 * NUMBER };
-const PAIR = { at: HELD.at + (PAIRS / 2) * HELD.step, step: 16 };
-const WEIGHT = { at: PAIR.at + PAIRS * 8, step: 16 };
-const OUT = { at: WEIGHT.at + PAIRS * NUMBER, step: 16 };
+const OUT = { at: HELD.at + (PAIRS / 2) * HELD.step, step: 16 };
 /** Two sums of weights, two of weighted differences, and where all differences were found. */
 const SUMS = { at: OUT.at + PAIRS * NUMBER, step: 3 * 16 };
 const COLOURS = SUMS.at + SUMS.step;
@@ -31,9 +29,8 @@ export class DeltaELanes {
   private readonly room: LaneRoom;
   private readonly run: LaneFunction | null;
   private readonly least: number;
+  private count = 0;
   private colours = new Float64Array(0);
-  private chunk = new Uint32Array(0);
-  private weights = new Float64Array(0);
   private found = new Float64Array(0);
   private sums = new Float64Array(0);
   private allFound = new Int32Array(0);
@@ -54,16 +51,8 @@ export class DeltaELanes {
    * @param count how many of them there are
    */
   hold(lab: Float64Array, count: number): void {
-    if (this.room.fit(COLOURS + count * COLOUR) || this.chunk.length === 0) {
-      const { buffer } = this.room;
-      new Float64Array(buffer).set(BLUE_TURN);
-      this.chunk = new Uint32Array(buffer, PAIR.at, PAIRS * 2);
-      this.weights = new Float64Array(buffer, WEIGHT.at, PAIRS);
-      this.found = new Float64Array(buffer, OUT.at, PAIRS);
-      this.sums = new Float64Array(buffer, SUMS.at, 4);
-      this.allFound = new Int32Array(buffer, SUMS.at + 32, 4);
-      this.colours = new Float64Array(buffer, COLOURS);
-    }
+    this.count = count;
+    this.fit(0);
     putColours(lab, count, this.colours);
   }
 
@@ -72,20 +61,22 @@ export class DeltaELanes {
    * @param weights one a pair
    */
   weigh(pairs: Uint32Array, weights: Float64Array): WeighedPairs {
-    const { chunk, sums } = this;
+    const { length } = weights;
+    this.fit(length);
+    const { sums } = this;
+    const [pairsAt, weightsAt] = this.places(length);
+    const [asked, weighs] = [new Uint32Array(this.room.buffer, pairsAt), new Float64Array(this.room.buffer, weightsAt)];
+    asked.set(pairs);
+    weighs.set(weights);
+    // The last step takes a pair more where their number is odd.
+    asked.fill(0, length * 2, length * 2 + 2);
+    weighs[length] = 0;
     const all: WeighedPairs = [0, 0];
-    for (let from = 0; from < weights.length; from += PAIRS) {
-      const count = Math.min(PAIRS, weights.length - from);
-      chunk.set(pairs.subarray(from * 2, (from + count) * 2));
-      this.weights.set(weights.subarray(from, from + count));
-      // The last step takes a pair more where their number is odd.
-      if (count < PAIRS) {
-        chunk.fill(0, count * 2, count * 2 + 2);
-        this.weights[count] = 0;
-      }
+    for (let from = 0; from < length; from += PAIRS) {
+      const count = Math.min(PAIRS, length - from);
       if (this.run === null) this.found.fill(Number.NaN);
-      else this.run((count + 1) >> 1);
-      if (this.run === null || this.allFound.includes(0)) this.sumUp(count);
+      else this.run((count + 1) >> 1, pairsAt + from * 8, weightsAt + from * NUMBER);
+      if (this.run === null || this.allFound.includes(0)) this.sumUp(pairs, weights, [from, from + count]);
       all[0] += f64(sums, 0) + f64(sums, 1);
       all[1] += f64(sums, 2) + f64(sums, 3);
     }
@@ -93,16 +84,34 @@ export class DeltaELanes {
   }
 
   /** The sums where some differences are left open: greys, and hues that are opposite to the last bit. In the order of lanes. */
-  private sumUp(count: number): void {
-    const { colours, chunk, weights, found, sums } = this;
+  private sumUp(pairs: Uint32Array, weights: Float64Array, [from, to]: readonly [number, number]): void {
+    const { colours, found, sums } = this;
     sums.fill(0);
-    for (let i = 0; i < count; i++) {
+    for (let pair = from; pair < to; pair++) {
+      const i = pair - from;
       const ready = f64(found, i);
-      const deltaE = ready >= 0 ? ready : deltaE2000At(colours, u32(chunk, i * 2) * 4, colours, u32(chunk, i * 2 + 1) * 4);
+      const deltaE = ready >= 0 ? ready : deltaE2000At(colours, u32(pairs, pair * 2) * 4, colours, u32(pairs, pair * 2 + 1) * 4);
       if (deltaE < this.least) continue;
-      sums[i & 1] = f64(sums, i & 1) + f64(weights, i);
-      sums[2 + (i & 1)] = f64(sums, 2 + (i & 1)) + f64(weights, i) * deltaE;
+      sums[i & 1] = f64(sums, i & 1) + f64(weights, pair);
+      sums[2 + (i & 1)] = f64(sums, 2 + (i & 1)) + f64(weights, pair) * deltaE;
     }
+  }
+
+  /** Where so many pairs and weights lie, and the end of them. */
+  private places(pairs: number): [pairs: number, weights: number, end: number] {
+    const at = COLOURS + this.count * COLOUR;
+    const weights = at + (pairs + 1) * 8;
+    return [at, weights, weights + (pairs + 1) * NUMBER];
+  }
+
+  private fit(pairs: number): void {
+    if (!this.room.fit(this.places(pairs)[2]) && this.found.length > 0) return;
+    const { buffer } = this.room;
+    new Float64Array(buffer).set(BLUE_TURN);
+    this.found = new Float64Array(buffer, OUT.at, PAIRS);
+    this.sums = new Float64Array(buffer, SUMS.at, 4);
+    this.allFound = new Int32Array(buffer, SUMS.at + 32, 4);
+    this.colours = new Float64Array(buffer, COLOURS);
   }
 }
 
@@ -119,12 +128,12 @@ function putColours(lab: Float64Array, count: number, out: Float64Array): void {
 }
 
 /**
- * Called with the number of steps of two pairs. They are those of `compare` in delta-e.ts, cut into three loops: from the
+ * Called with the number of steps of two pairs and the addresses of these and of their weights. They are those of `compare` in delta-e.ts, cut into three loops: from the
  * colours to ΔE00 every step waits for the one before, and a processor looks ahead far enough to work on several pairs
  * only where that chain is short.
  */
 function deltaECode(least: number): Uint8Array<ArrayBuffer> {
-  const code = new LaneCode(1);
+  const code = new LaneCode(3);
   const place = ({ at, step: bytes }: { at: number; step: number }, step: Whole): Whole => code.offset(code.variable(at), step, bytes);
   const each = (body: (held: Whole, step: Whole) => void): void => {
     const step = code.variable(0);
@@ -137,7 +146,7 @@ function deltaECode(least: number): Uint8Array<ArrayBuffer> {
   const sumUp = (i: number, value: Lanes): void => code.store(sums, i * 2, code.add(code.load(sums, i * 2), value));
   const kept = (held: Whole, count: number): Lanes[] => Array.from({ length: count }, (_, i) => code.load(held, i * 2));
   each((held, step) => {
-    const pair = place(PAIR, step);
+    const pair = code.offset(code.param(1), step, 16);
     const colour = (bytes: number): Whole => place({ at: COLOURS, step: COLOUR }, code.wholeAt(pair, bytes));
     const [one, two] = [code.fours([colour(0), colour(8)]), code.fours([colour(4), colour(12)])];
     keep(held, [...stretched(code, one, two), one[0], two[0]]);
@@ -149,7 +158,7 @@ function deltaECode(least: number): Uint8Array<ArrayBuffer> {
     const deltaE = code.sqrt(code.choose(code.above(none, square), none, square));
     code.store(place(OUT, step), 0, deltaE);
     code.store(sums, 4, code.and(code.load(sums, 4), code.atLeast(deltaE, none)));
-    const weight = code.choose(code.atLeast(deltaE, code.number(least)), code.load(place(WEIGHT, step), 0), none);
+    const weight = code.choose(code.atLeast(deltaE, code.number(least)), code.load(code.offset(code.param(2), step, 16), 0), none);
     sumUp(0, weight);
     sumUp(1, code.mul(weight, deltaE));
   });

@@ -78,7 +78,9 @@ export class NearLanes {
     const { ints, singles } = this.room;
     // The last step takes more pairs where their number is not a multiple of a step's.
     ints.fill(0, at.pairs + count * 2, at.pairs + (count + STEP) * 2);
-    singles.set(sureSquares(deltaE), at.open);
+    const sure = deltaE - MISS - deltaE * MISS_SHARE;
+    singles[at.open] = sure > 0 ? sure * sure : -1;
+    singles[at.open + 1] = (deltaE + MISS + deltaE * MISS_SHARE) ** 2;
     for (let from = 0; from < count; from += PAIRS) {
       const [pairs, near] = [at.pairs + from * 2, at.near + from];
       const steps = Math.ceil(Math.min(PAIRS, count - from) / STEP);
@@ -107,15 +109,9 @@ export function putColours(lab: Float64Array, from: number, count: number, [out,
   }
 }
 
-/** Squares below which a difference is within for sure, and above which it is not. */
-function sureSquares(deltaE: number): [least: number, most: number] {
-  const sure = deltaE - MISS - deltaE * MISS_SHARE;
-  return [sure > 0 ? sure * sure : -1, (deltaE + MISS + deltaE * MISS_SHARE) ** 2];
-}
-
 /**
  * Called with the number of steps of four pairs and the addresses of what is handed on, of what is left open, of pairs, answers and colours;
- * the loops are those of `deltaECode` in delta-e-lanes.ts. What is left open: two squares that are sure, the end of the list, and the list.
+ * the loops are those of `deltaECode` in delta-e-lanes.ts. What is left open: the squares below which a difference is within for sure, and above which it is not, the end of the list, and the list.
  */
 function nearCode(): Uint8Array<ArrayBuffer> {
   const code = new LaneCode(6, true);

@@ -9,7 +9,7 @@ import type { MapFigures } from './lines/figure-room.ts';
 import { mapFigures, passingFigures } from './map-figures.ts';
 import { measureVariant } from './measures.ts';
 import { pullSwatches } from './overprint-colours.ts';
-import { setUps } from './set-ups.ts';
+import { needs } from './set-ups.ts';
 
 /** What a print of a wall is like, in plain numbers that a wall is laid out and filtered by. */
 export interface VariantMeasures {
@@ -34,7 +34,7 @@ export interface VariantMeasures {
   screens: number;
   /** Different inks. */
   inks: number;
-  /** What the print needs when pulled alone: see setUps. */
+  /** What the print needs when pulled alone: see needs. */
   setUps: number;
 }
 
@@ -127,7 +127,7 @@ export class VariantMeter {
     );
     const sheet = map.widthMm * map.heightMm;
     const [darkest, lightest] = found.lightness;
-    const different = (name: (pull: Pull) => string): number => new Set(pulls.map(name)).size;
+    const { setUps, screens, inks } = needs(pulls);
     return {
       coverage: found.coverage * 100,
       colours: found.colours,
@@ -139,9 +139,9 @@ export class VariantMeter {
       edgeContrast: found.edgeContrast,
       imbalance: found.imbalance * 100,
       pulls: pulls.length,
-      screens: different((pull) => pull.screen),
-      inks: different((pull) => pull.ink),
-      setUps: setUps(pulls),
+      screens,
+      inks,
+      setUps,
     };
   }
 }

@@ -5,7 +5,7 @@ import { say } from '../../words/en/explore/settings.ts';
 import { numberLocale } from '../../words/language.ts';
 import { edgeShare, SHEET_EDGE_MM } from '../measure/edge-share.ts';
 import { overprintColourArea } from '../measure/overprint-colours.ts';
-import { setUps } from '../measure/set-ups.ts';
+import { needs } from '../measure/set-ups.ts';
 import { type Range, wholeFrom } from './range.ts';
 
 /** A print as a limit on its sheet measures it. */
@@ -94,7 +94,7 @@ export const LIMITS = {
     unit: say.aPrint,
     help: say.setUpIsOne,
     ofStack: true,
-    measure: setUps,
+    measure: (pulls) => needs(pulls).setUps,
   }),
   maxThirdShare: {
     kind: 'share',

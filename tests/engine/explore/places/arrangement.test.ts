@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { createDerivedExplorer } from '../../../../src/engine/explore/derived/derived-explorer.ts';
-import { setUps } from '../../../../src/engine/explore/measure/set-ups.ts';
+import { needs } from '../../../../src/engine/explore/measure/set-ups.ts';
 import { createExplorer } from '../../../../src/engine/explore/search/explorer.ts';
 import { FirstDraws } from '../../../../src/engine/explore/search/first-draw.ts';
 import { checkExplore } from '../../../../src/engine/explore/settings/check.ts';
@@ -105,7 +105,7 @@ describe('screens placed elsewhere', () => {
     expect(again.filter(({ length }) => length > 0).length).toBeGreaterThan(10);
     prints.forEach((pulls, i) => {
       for (const each of again[i]!) expect(pulls.some((other) => other.screen === each.screen && !lies(other, each))).toBe(true);
-      expect(setUps(pulls)).toBe(pulls.length);
+      expect(needs(pulls).setUps).toBe(pulls.length);
     });
   });
 
@@ -138,7 +138,7 @@ describe('screens placed elsewhere', () => {
       if (own('p1') !== undefined) expect(pulls[0]).toMatchObject({ id: 'p1', ink: bench[0]!.ink });
       const [low, high] = ['p4', 'p6'].map((id) => pulls.findIndex((each) => each.id === id)) as [number, number];
       if (low >= 0 && high >= 0) expect(low).toBeLessThan(high);
-      expect(setUps(pulls)).toBeLessThanOrEqual(10);
+      expect(needs(pulls).setUps).toBeLessThanOrEqual(10);
       expect(new Set(pulls.map(({ screen }) => screen)).size).toBeLessThanOrEqual(8);
     }
   });

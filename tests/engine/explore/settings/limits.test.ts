@@ -3,7 +3,7 @@ import { deltaE2000 } from '../../../../src/engine/colour/delta-e.ts';
 import { labD50 } from '../../../../src/engine/colour/lab.ts';
 import { edgeShare } from '../../../../src/engine/explore/measure/edge-share.ts';
 import { inksMeet } from '../../../../src/engine/explore/measure/inks-meet.ts';
-import { setUps } from '../../../../src/engine/explore/measure/set-ups.ts';
+import { needs } from '../../../../src/engine/explore/measure/set-ups.ts';
 import { createExplorer } from '../../../../src/engine/explore/search/explorer.ts';
 import { checkExplore } from '../../../../src/engine/explore/settings/check.ts';
 import type { ExploreInput, ExploreSettings, Variant } from '../../../../src/engine/explore/types.ts';
@@ -181,7 +181,7 @@ describe('createExplorer within limits', () => {
     for (const { pulls } of variants) {
       expect(pulls.length).toBeLessThanOrEqual(5);
       expect(new Set(pulls.map(({ screen }) => screen)).size).toBeLessThanOrEqual(4);
-      expect(setUps(pulls)).toBeLessThanOrEqual(5);
+      expect(needs(pulls).setUps).toBeLessThanOrEqual(5);
     }
     expect(Math.max(...variants.map(({ pulls }) => pulls.length))).toBe(5);
   });
