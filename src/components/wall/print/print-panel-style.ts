@@ -55,4 +55,10 @@ export const printPanelStyles = css`
     align-items: center;
     gap: var(--space-3) var(--space-5);
   }
+  /* Above the line that says what sets the print apart; as wide as the page, it covers all of that. */
+  @media (min-width: 761px) {
+    section {
+      bottom: calc(100% + var(--why, 0px));
+    }
+  }
 `;
