@@ -150,7 +150,7 @@ export const prepareStyle = css`
   }
   .matrix thead .name {
     display: inline-block;
-    max-height: 11em;
+    max-height: 13.5em;
     overflow: hidden;
     text-overflow: ellipsis;
     writing-mode: vertical-rl;
