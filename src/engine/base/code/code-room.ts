@@ -23,6 +23,9 @@ export class CodeRoom<Name extends string> {
   private readonly room: LaneRoom;
   private readonly places: ReadonlyMap<Name, number>;
   private readonly header: Int32Array;
+  /** Names in the order in which they were told for the latest call, and their places: mostly the next is told in that order. */
+  private readonly told: { name: Name; place: number }[] = [];
+  private next = 0;
   private readonly run: ((address: number) => unknown) | null;
   private end = 0;
 
@@ -56,10 +59,14 @@ export class CodeRoom<Name extends string> {
 
   begin(): void {
     this.end = this.header.length * 4;
+    this.next = 0;
   }
 
   int(name: Name, value: number): void {
-    this.header[defined(this.places.get(name))] = value;
+    let known = this.told[this.next];
+    if (known?.name !== name) this.told[this.next] = known = { name, place: defined(this.places.get(name)) };
+    this.header[known.place] = value;
+    this.next++;
   }
 
   /** @returns where the list begins in `ints` and `words` */

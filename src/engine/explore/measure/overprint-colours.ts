@@ -37,8 +37,8 @@ let sorted: readonly Lab[] = [];
 
 /** Swatches, darkest first; the same list as before where they are the same. */
 function byLightness(swatches: readonly Lab[]): readonly Lab[] {
-  if (swatches.length === given.length && swatches.every((swatch, i) => swatch === given[i])) return sorted;
-  given = swatches.slice();
+  if (swatches === given || (swatches.length === given.length && swatches.every((swatch, i) => swatch === given[i]))) return sorted;
+  given = swatches;
   sorted = swatches.toSorted((one, other) => one[0] - other[0]);
   return sorted;
 }

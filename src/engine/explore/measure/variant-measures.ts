@@ -94,6 +94,9 @@ export const MEASURES: readonly MeasureWords[] = [
 export class VariantMeter {
   private readonly paper: readonly number[];
   private readonly swatches = new Map<FilmBands | null, Lab>();
+  /** The films whose swatches were listed latest, and these. */
+  private films: readonly FilmBands[] = [];
+  private latest: readonly Lab[] | null = null;
   private lab = new Float64Array(0);
   private figures: MapFigures | null = null;
   private mapName: string | undefined;
@@ -115,16 +118,7 @@ export class VariantMeter {
     const figuresOf = mapName === undefined ? passingFigures : mapFigures;
     if (this.figures === null || mapName === undefined || mapName !== this.mapName) this.figures = figuresOf(map);
     this.mapName = mapName;
-    const found = measureVariant(
-      map,
-      lab,
-      pullSwatches(
-        layers.map(({ film }) => film),
-        this.paper,
-        this.swatches,
-      ),
-      this.figures,
-    );
+    const found = measureVariant(map, lab, this.swatchesOf(layers), this.figures);
     const sheet = map.widthMm * map.heightMm;
     const [darkest, lightest] = found.lightness;
     const { setUps, screens, inks } = needs(pulls);
@@ -143,5 +137,14 @@ export class VariantMeter {
       inks,
       setUps,
     };
+  }
+
+  private swatchesOf(layers: readonly Layer[]): readonly Lab[] {
+    const { films } = this;
+    const known = layers.length === films.length && layers.every(({ film }, i) => film === films[i]);
+    if (this.latest !== null && known) return this.latest;
+    this.films = layers.map(({ film }) => film);
+    this.latest = pullSwatches(this.films, this.paper, this.swatches);
+    return this.latest;
   }
 }
