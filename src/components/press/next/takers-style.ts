@@ -55,6 +55,18 @@ export const takersStyle = css`
     align-items: center;
     gap: var(--space-4);
   }
+  .line label {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: var(--space-2) var(--space-4);
+    min-width: 0;
+    max-width: 100%;
+  }
+  .line select {
+    min-width: 0;
+    max-width: 100%;
+  }
   .buttons ps-progress {
     flex: 1;
   }
