@@ -223,7 +223,12 @@ async function pullAll(page: Page): Promise<void> {
     await press.getByRole('button', { name: /^To set-up/ }).click();
     await ends.waitFor({ state: 'detached' });
   }
-  await press.getByRole('button', { name: 'Leave the press' }).click();
+  await press.getByRole('button', { name: 'To the sheets' }).click();
+  await expect
+    .poll(() =>
+      page.getByRole('heading', { name: 'Sheets', exact: true }).evaluate((heading) => heading.getBoundingClientRect().top < innerHeight),
+    )
+    .toBe(true);
 }
 
 async function saved(page: Page, button: Locator): Promise<Buffer> {

@@ -136,6 +136,14 @@ export class PressRoom extends LitElement {
     });
   }
 
+  /** What was printed, to be kept or made an edition of. */
+  private showSheets(): void {
+    void this.updateComplete.then(() => {
+      const heading = this.renderRoot.querySelector('#sheets');
+      if (heading !== null) scrollTo(heading);
+    });
+  }
+
   protected override willUpdate(): void {
     this.drawn++;
     if (!this.visit.follow()) return;
@@ -178,7 +186,7 @@ export class PressRoom extends LitElement {
       ${
         made === null || (running && this.atPress?.working !== true)
           ? nothing
-          : html`<press-log .made=${made} .now=${() => visit.now} .log=${visit.log} .visit=${visit} .store=${store} .pictures=${pictures} .drawn=${drawn} .planning=${running}></press-log>
+          : html`<press-log .made=${made} .now=${() => visit.now} .log=${visit.log} .visit=${visit} .store=${store} .pictures=${pictures} .drawn=${drawn} .planning=${running} @finished=${() => this.showSheets()}></press-log>
           <press-pull-sheet
             .made=${madeForPaper(made, visit.now)}
             .pictures=${pictures}

@@ -35,7 +35,10 @@ import { TickAsking } from './tick-asking.ts';
 /** How often the times until sheets are dry are looked at anew. */
 const LOOK_MS = 20_000;
 
-/** The next set-up, as large as the screen: nothing is needed at the press but it and its sheets. */
+/**
+ * The next set-up, as large as the screen: nothing is needed at the press but it and its sheets.
+ * @fires finished Event: all is pulled, and the press was left for the sheets
+ */
 @customElement('press-log')
 export class LogPress extends LitElement {
   static override styles = [controls, fullDialog, logPressStyle];
@@ -91,6 +94,12 @@ export class LogPress extends LitElement {
   /** Whether the press is worked at: what is planned anew meanwhile must not take it away. */
   get working(): boolean {
     return this.open;
+  }
+
+  /** Everything is pulled: what follows is done with the sheets. */
+  private finish(): void {
+    this.dialog.close();
+    this.dispatchEvent(new Event('finished'));
   }
 
   private close(): void {
@@ -192,7 +201,7 @@ export class LogPress extends LitElement {
         ></press-sheet-tiles>
         <ps-cautions topic="press"></ps-cautions>
       </div>
-      ${pressFoot(this.made, { index, ticks, done, log: this.log, now: this.now(), go: (to: number) => this.go(to), leave: () => this.dialog.close() })}
+      ${pressFoot(this.made, { index, ticks, done, log: this.log, now: this.now(), go: (to: number) => this.go(to), leave: () => this.finish() })}
     </div>`;
   }
 

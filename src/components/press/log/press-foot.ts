@@ -38,7 +38,7 @@ export function pressFoot(
     /** The order on the clock of what was ticked. */
     now: RetimedPlan | null;
     go: (index: number) => void;
-    /** Leaves the press when nothing is left to pull. */
+    /** Leaves the press for its sheets when nothing is left to pull. */
     leave: () => void;
   },
 ) {
@@ -55,7 +55,7 @@ export function pressFoot(
   const late = lateWords(minutesLate(plan, ticks, visitNow(log, Date.now(), localTime), plan.times[index]?.bed));
   const stands = all ? say.allSetUpsAre : done.has(index) ? say.setUpIsDone(card?.number ?? '') : say.ofPulled(pulled, there.length);
   const elsewhere = time !== undefined && time.bed !== plan.times[index]?.bed;
-  const to = after === undefined ? say.leavePress : elsewhere ? say.toSetUpAtBed(after.number, time.bed + 1) : say.toSetUp(after.number);
+  const to = after === undefined ? say.toSheets : elsewhere ? say.toSetUpAtBed(after.number, time.bed + 1) : say.toSetUp(after.number);
   return html`<footer>
     <p class="stands" role="status">${stands}</p>
     <p class="late">${late}</p>

@@ -25,6 +25,7 @@ export const say: typeof english = {
   back: 'Zurück',
   next: 'Weiter',
   leavePress: 'Die Presse verlassen',
+  toSheets: 'Zu den Bögen',
   atPress: 'An der Presse',
   onTime: 'In der Zeit',
   late: (minutes) => `${minutes} zu spät`,

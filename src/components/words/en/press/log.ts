@@ -24,6 +24,7 @@ export const say = speak('press/log', {
   back: 'Back',
   next: 'Next',
   leavePress: 'Leave the press',
+  toSheets: 'To the sheets',
   atPress: 'At the press',
   onTime: 'On time',
   late: (minutes: string) => `${minutes} late`,
