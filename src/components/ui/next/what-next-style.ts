@@ -159,12 +159,14 @@ export const whatNextStyle = css`
       font-size: var(--type-label);
     }
     .ask {
+      align-items: end;
       grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
       max-height: none;
       padding: var(--space-5) var(--space-6);
     }
+    /* As high while it looks as when it has looked. */
     .stand {
-      min-height: 54px;
+      min-height: 100px;
     }
     .ask .wide,
     .ask ps-fold {

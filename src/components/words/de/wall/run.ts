@@ -16,7 +16,7 @@ export const say: typeof english = {
   foldSettings: 'Einstellungen einklappen',
   settings: 'Einstellungen',
   stop: 'Anhalten',
-  findMore: (more) => `${more} weitere suchen`,
+  findMore: (more) => `${more} weitere`,
   findMore2: 'Weitere',
   findPrints: 'Drucke suchen',
   backToAll: 'Zurück zu allen',

@@ -101,7 +101,7 @@ export const say: typeof english = {
   makeItTo: (from, to) => `Auf ${from} bis ${to} setzen`,
   howPullsLie: 'Wie Druckgänge liegen',
   offsetIsHowFar: 'Ein Versatz ist, wie weit ein Druckgang von da liegt, wo er gezeichnet ist: mm nach rechts, mm nach unten.',
-  anotherWall: 'Eine andere Wand',
+  anotherWall: 'Andere Wand',
   sameNameAndSettings: 'Derselbe Name und dieselben Einstellungen hängen immer dieselben Drucke.',
   whatMayChange: 'Was sich ändern darf',
   deltaE00IsDifferenceBetween: 'ΔE00 ist ein Unterschied zwischen zwei Farbtönen; etwa 1 ist nebeneinander gerade noch zu sehen.',
