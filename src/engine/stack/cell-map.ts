@@ -3,7 +3,7 @@ import { EngineError } from '../base/error.ts';
 import { say } from '../words/en/stack/stack.ts';
 import { roomForCells, roomForRuns } from './map-limits.ts';
 import { RowEvents } from './row-events.ts';
-import { MapRoom } from './rows/map-room.ts';
+import { mapRoom } from './rows/map-room.ts';
 import type { CellMap, PlacedSpans, RowGrid } from './types.ts';
 
 /**
@@ -31,9 +31,6 @@ export function copyCellMap(map: CellMap): CellMap {
     runCell: map.runCell.slice(0, runs),
   };
 }
-
-/** All builders share it: what it finds is copied out. */
-const room = new MapRoom();
 
 /** Builds one cell map after another in the same buffers. */
 export class CellMapBuilder {
@@ -81,10 +78,10 @@ export class CellMapBuilder {
     map.rows = rows;
     map.screens = placed.length;
     this.reset(placed.length, rows);
-    const found = this.plain ? -1 : room.build(map, placed, this.zobrist);
+    const found = this.plain ? -1 : mapRoom.build(map, placed, this.zobrist);
     if (found >= 0) {
       this.fit(found);
-      room.copyTo(map, found);
+      mapRoom.copyTo(map, found);
       return map;
     }
     return this.buildPlain(placed, grid);

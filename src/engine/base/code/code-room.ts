@@ -21,21 +21,28 @@ export class CodeRoom<Name extends string> {
   singles = new Float32Array(0);
   reals = new Float64Array(0);
   private readonly room: LaneRoom;
+  private readonly beside: CodeRoom<string> | null;
   private readonly places: ReadonlyMap<Name, number>;
   private readonly header: Int32Array;
   /** Names in the order in which they were told for the latest call, and their places: mostly the next is told in that order. */
   private readonly told: { name: Name; place: number }[] = [];
   private next = 0;
   private readonly run: ((address: number) => unknown) | null;
+  private begins = 0;
   private end = 0;
 
   /**
    * @param names of all that the function reads
    * @param write puts the function down
-   * @param plain as on machines that cannot run it
+   * @param where plain as on machines that cannot run it; or beside the lists of another function, which it can read by their addresses
    */
-  constructor(names: readonly Name[], write: (code: PlainCode, lists: CodeLists<Name>) => void, plain = false) {
-    this.room = new LaneRoom(plain);
+  constructor(
+    names: readonly Name[],
+    write: (code: PlainCode, lists: CodeLists<Name>) => void,
+    where: { plain?: boolean; beside?: CodeRoom<string> } = {},
+  ) {
+    this.beside = where.beside ?? null;
+    this.room = this.beside?.room ?? new LaneRoom(where.plain);
     this.places = new Map(names.map((name, i) => [name, i]));
     this.header = new Int32Array(names.length);
     const code = new PlainCode(1);
@@ -58,7 +65,8 @@ export class CodeRoom<Name extends string> {
   }
 
   begin(): void {
-    this.end = this.header.length * 4;
+    this.begins = Math.ceil((this.beside?.end ?? 0) / 8) * 8;
+    this.end = this.begins + this.header.length * 4;
     this.next = 0;
   }
 
@@ -87,13 +95,15 @@ export class CodeRoom<Name extends string> {
 
   /** Makes room for all that was laid out. */
   fit(): void {
-    if (this.room.fit(this.end)) this.cut();
-    this.ints.set(this.header);
+    this.room.fit(this.end);
+    // It may have grown for another function.
+    if (this.ints.buffer !== this.room.buffer) this.cut();
+    this.ints.set(this.header, this.begins / 4);
   }
 
   /** Calls the function. */
   call(): number {
-    return Number(this.run?.(0));
+    return Number(this.run?.(this.begins));
   }
 
   private cut(): void {

@@ -12,7 +12,7 @@ export function mapFigures(map: CellMap): MapFigures {
   return { edges: { cells: edges.cells.slice(), lengthMm: edges.lengthMm.slice() }, bySize: bySize.slice(), moments: moments.slice() };
 }
 
-/** As `mapFigures`, but they only hold until those of any other map are worked out: nothing is allocated for them. */
+/** As `mapFigures`, but they only hold until those of any other map are worked out or a map is built: nothing is allocated for them. */
 export function passingFigures(map: CellMap): MapFigures {
   return room.figures(map) ?? plainFigures(map);
 }

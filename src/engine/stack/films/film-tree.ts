@@ -29,7 +29,7 @@ export class FilmTree {
 
   /** @param plain by plain code, as on machines that cannot run another; piles may have other numbers then */
   constructor(plain = false) {
-    this.room = new CodeRoom(TREE_NAMES, writeTreeCode, plain);
+    this.room = new CodeRoom(TREE_NAMES, writeTreeCode, { plain });
   }
 
   /**

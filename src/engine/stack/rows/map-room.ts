@@ -10,13 +10,14 @@ const MOST_ROWS = 10_000;
 const MOST_CELLS = 100_000;
 
 /** Builds cell maps in memory of its own, see `writeMapCode`. */
-export class MapRoom {
-  private readonly room = new CodeRoom(MAP_NAMES, writeMapCode);
+class MapRoom {
+  readonly room = new CodeRoom(MAP_NAMES, writeMapCode);
   /** How many cells the map may have that is being built. */
   private cellsRoom = 1024;
   private hashes: ArrayLike<number> = [];
   /** Where in memory the lists of the latest map begin. */
   private at = { rowStart: 0, runEndMm: 0, runCell: 0, cover: 0, areaMm2: 0 };
+  private latest: CellMap | null = null;
 
   /**
    * Builds a map of a grid whose size, rows, screens and words are in `map`; `copyTo` gives it the lists.
@@ -24,6 +25,7 @@ export class MapRoom {
    * @returns how many runs it has; −1 when it must be built by other means
    */
   build(map: CellMap, placed: readonly PlacedSpans[], bitHashes: ArrayLike<number>): number {
+    this.latest = null;
     if (!this.room.works || map.rows > MOST_ROWS) return -1;
     let crossings = 0;
     for (let i = 0; i < placed.length; i++) crossings += entryAt(placed, i).spans.xMm.length;
@@ -45,11 +47,18 @@ export class MapRoom {
   copyTo(map: CellMap, runs: number): void {
     const { at } = this;
     const { words, reals } = this.room;
+    this.latest = map;
     map.rowStart.set(words.subarray(at.rowStart, at.rowStart + map.rows + 1));
     map.runEndMm.set(reals.subarray(at.runEndMm, at.runEndMm + runs));
     map.runCell.set(words.subarray(at.runCell, at.runCell + runs));
     map.cover.set(words.subarray(at.cover, at.cover + map.cells * map.words));
     map.areaMm2.set(reals.subarray(at.areaMm2, at.areaMm2 + map.cells));
+  }
+
+  /** Where lists of a map begin in memory, in bytes; null when others lie there. */
+  placesOf(map: CellMap): Record<'rowStart' | 'runEndMm' | 'runCell' | 'areaMm2', number> | null {
+    const { rowStart, runEndMm, runCell, areaMm2 } = this.at;
+    return map === this.latest ? { rowStart: rowStart * 4, runEndMm: runEndMm * 8, runCell: runCell * 4, areaMm2: areaMm2 * 8 } : null;
   }
 
   /** Lays all lists out and fills those that the function reads. @returns where it tells the number of cells */
@@ -151,3 +160,6 @@ export class MapRoom {
     }
   }
 }
+
+/** All builders share it: what it finds is copied out. */
+export const mapRoom = new MapRoom();

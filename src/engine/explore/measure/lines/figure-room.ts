@@ -1,5 +1,6 @@
 import { i32, u32 } from '../../../base/at.ts';
 import { CodeRoom } from '../../../base/code/code-room.ts';
+import { mapRoom } from '../../../stack/rows/map-room.ts';
 import type { CellMap } from '../../../stack/types.ts';
 import { writeFigureCode } from './edge-code.ts';
 import { DONE, EDGE_NAMES, MORE_NOTES } from './edge-names.ts';
@@ -19,12 +20,12 @@ export interface MapFigures {
   moments: Float64Array;
 }
 
-/** Finds what all prints of one map share in memory of its own, see `writeFigureCode`. */
+/** Finds what all prints of one map share, see `writeFigureCode`: beside the maps, so that the one built latest is read where it lies. */
 export class FigureRoom {
-  private readonly room = new CodeRoom(EDGE_NAMES, writeFigureCode);
+  private readonly room = new CodeRoom(EDGE_NAMES, writeFigureCode, { beside: mapRoom.room });
   private notesRoom = 8192;
 
-  /** @returns lists that hold until the next are found; null when they must be found by other means */
+  /** @returns lists that hold until the next are found or the next map is built; null when they must be found by other means */
   figures(map: CellMap): MapFigures | null {
     const runs = u32(map.rowStart, map.rows);
     if (!this.room.works || runs > MOST_RUNS) return null;
@@ -48,7 +49,8 @@ export class FigureRoom {
     }
   }
 
-  private lay({ rows, heightMm, cells, areaMm2, rowStart, runEndMm, runCell }: CellMap, runs: number) {
+  private lay(map: CellMap, runs: number) {
+    const { rows, heightMm, cells } = map;
     const { room, notesRoom } = this;
     room.begin();
     room.int('rows', rows);
@@ -67,25 +69,40 @@ export class FigureRoom {
     room.intList('order', notesRoom);
     const ofCell = room.intList('ofCell', cells);
     const pairOf = room.intList('pairOf', cells);
-    const starts = room.intList('rowStart', rows + 1);
-    const ends = room.realList('runEndMm', runs);
-    const cellOf = room.intList('runCell', runs);
     room.intList('edgeOf', runs);
-    const areas = room.realList('areaMm2', cells);
+    const copy = this.layMap(map, runs);
     for (const name of ['sizes', 'half', 'halfSizes'] as const) room.intList(name, cells);
     const lower = room.intList('lower', DIGITS);
     room.intList('upper', DIGITS);
     room.fit();
-    const { ints, words, reals } = room;
+    const { ints, reals } = room;
     reals[sheet] = heightMm / rows;
     ints.fill(0, ofCell, ofCell + cells);
     ints.fill(-1, pairOf, pairOf + cells);
     ints.fill(0, lower, lower + 2 * DIGITS);
     reals.fill(0, at.moments, at.moments + cells * 2);
-    words.set(rowStart.subarray(0, rows + 1), starts);
-    reals.set(runEndMm.subarray(0, runs), ends);
-    words.set(runCell.subarray(0, runs), cellOf);
-    reals.set(areaMm2.subarray(0, cells), areas);
+    copy?.();
     return at;
+  }
+
+  /** @returns what copies the map's lists when there is room, where they do not lie in memory already */
+  private layMap(map: CellMap, runs: number): (() => void) | null {
+    const { room } = this;
+    const places = mapRoom.placesOf(map);
+    if (places !== null) {
+      for (const name of ['rowStart', 'runEndMm', 'runCell', 'areaMm2'] as const) room.int(name, places[name]);
+      return null;
+    }
+    const starts = room.intList('rowStart', map.rows + 1);
+    const ends = room.realList('runEndMm', runs);
+    const cellOf = room.intList('runCell', runs);
+    const areas = room.realList('areaMm2', map.cells);
+    return () => {
+      const { words, reals } = room;
+      words.set(map.rowStart.subarray(0, map.rows + 1), starts);
+      reals.set(map.runEndMm.subarray(0, runs), ends);
+      words.set(map.runCell.subarray(0, runs), cellOf);
+      reals.set(map.areaMm2.subarray(0, map.cells), areas);
+    };
   }
 }

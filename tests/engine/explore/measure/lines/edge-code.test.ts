@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { edgeLengths, mapFigures, plainFigures } from '../../../../../src/engine/explore/measure/map-figures.ts';
-import { buildCellMap } from '../../../../../src/engine/stack/cell-map.ts';
+import { buildCellMap, CellMapBuilder } from '../../../../../src/engine/stack/cell-map.ts';
 import type { CellMap } from '../../../../../src/engine/stack/types.ts';
 import { wanderingScreens } from '../../../stack/rows/wandering.ts';
 
@@ -47,20 +47,24 @@ function straightLengths({ widthMm, heightMm, rows, rowStart, runEndMm, runCell 
 }
 
 const WIDTH_MM = 40;
-const mapOf = (seed: number, screens: number, rows: number): CellMap => {
-  const grid = { widthMm: WIDTH_MM, heightMm: 3 * rows, rows };
-  return buildCellMap(wanderingScreens(seed, screens, grid), grid);
-};
+const gridOf = (rows: number) => ({ widthMm: WIDTH_MM, heightMm: 3 * rows, rows });
+const builder = new CellMapBuilder();
 
 describe('lengths of edges', () => {
   it('should be those by definition, and all figures the same bits whichever code finds them', () => {
     let edges = 0;
     fc.assert(
       fc.property(fc.integer(), fc.integer({ min: 0, max: 60 }), fc.constantFrom(1, 2, 7, 20), (seed, screens, rows) => {
-        const map = mapOf(seed, screens, rows);
+        const placed = wanderingScreens(seed, screens, gridOf(rows));
+        const map = buildCellMap(placed, gridOf(rows));
         const wanted = straightLengths(map);
         const figures = mapFigures(map);
         expect(plainFigures(map)).toEqual(figures);
+        // A map that was built just before is read where it lies, and not when another was since.
+        const own = builder.build(placed, gridOf(rows));
+        expect(mapFigures(own)).toEqual(figures);
+        buildCellMap([], gridOf(1));
+        expect(mapFigures(own)).toEqual(figures);
         const found = figures.edges;
         expect(found.lengthMm.length).toBe(wanted.size);
         found.lengthMm.forEach((lengthMm, i) => {
