@@ -42,6 +42,11 @@ export class CoverRows {
     this.#sets = new LetterSets(model, meter);
   }
 
+  /** The sheets that all is about. */
+  get orders(): readonly Order[] {
+    return this.#model.orders;
+  }
+
   /** What letters need each on its own. */
   sumOf(letters: readonly number[]): number {
     return letters.reduce((sum, l) => sum + num(this.#counts, l), 0);

@@ -1,6 +1,7 @@
 import { entryAt, f64, num, u8 } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
 import type { Meter } from '../model.ts';
+import { GUESS_PARTS } from './three-guess.ts';
 
 /** Letters up to which all triples are looked at. */
 export const MAX_FOR_TRIPLES = 100;
@@ -32,7 +33,7 @@ export class LetterGroups {
     this.#pairs[i * this.#letters.length + j] = this.#pairs[j * this.#letters.length + i] = need;
   }
 
-  /** What three letters need together; places descending. */
+  /** What three letters need together, in parts of a mount (`ThreeGuess`); places descending. */
   setTriple(i: number, j: number, h: number, need: number): void {
     this.#triples[(i * this.#letters.length + j) * this.#letters.length + h] = need;
   }
@@ -57,7 +58,7 @@ export class LetterGroups {
       for (let b = a + 1; b < k; b++)
         for (let c = b + 1; c < k; c++) sum += u8(this.#triples, (num(sorted, a) * n + num(sorted, b)) * n + num(sorted, c));
     this.#meter.units += 2 + ((k ** 3) >> 5);
-    return (2 * sum) / ((k - 1) * (k - 2));
+    return (2 * sum) / ((k - 1) * (k - 2) * GUESS_PARTS);
   }
 
   /**

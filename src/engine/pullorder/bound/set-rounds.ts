@@ -4,6 +4,7 @@ import type { Meter } from '../model.ts';
 import type { Clashes } from './clashes.ts';
 import type { CoverRows } from './cover-rows.ts';
 import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
+import { ThreeGuess } from './three-guess.ts';
 
 /** Letters up to which what each three need is a row of the covering programme. */
 const MAX_TRIPLE_ROWS = 26;
@@ -41,11 +42,13 @@ export class SetRounds {
       }
     }
     if (letters.length > MAX_FOR_TRIPLES) return new SetRounds(rows, groups);
+    const guess = new ThreeGuess(rows.orders, letters, meter);
     for (let i = 2; i < letters.length; i++) {
       for (let j = 1; j < i; j++) {
         for (let h = 0; h < j; h++) {
           const three = [num(letters, i), num(letters, j), num(letters, h)];
-          groups.setTriple(i, j, h, letters.length > MAX_TRIPLE_ROWS ? rows.few(three) : yield* rows.least(three, 2000));
+          if (letters.length <= MAX_TRIPLE_ROWS) yield* rows.least(three, 2000);
+          groups.setTriple(i, j, h, guess.of(i, j, h));
         }
         yield;
       }

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../../src/engine/base/random.ts';
+import { masksOf } from '../../../../src/engine/pullorder/bound/capped/set-masks.ts';
+import { askedOfThree, shortestOfThree } from '../../../../src/engine/pullorder/bound/capped/three-needs.ts';
 import { NearSets } from '../../../../src/engine/pullorder/bound/near/near-sets.ts';
 import { NearWords } from '../../../../src/engine/pullorder/bound/near/near-words.ts';
 import type { SetOrder } from '../../../../src/engine/pullorder/bound/sets/set-order.ts';
@@ -71,6 +73,30 @@ describe('NearWords', () => {
       if (truth > plain) above++;
     }
     expect(above).toBeGreaterThan(30);
+  });
+});
+
+describe('shortestOfThree', () => {
+  it('should tell how long a shortest word is and how many there are, as trying all words does', () => {
+    const lengths = new Set<number>();
+    for (let i = 0; i < 80; i++) {
+      const orders = randomOrders(`three ${i}`, 3).slice(0, 1 + (i % 12));
+      if (orders.reduce((bits, { present }) => bits | present, 0) !== 7) continue;
+      const least = shortest(orders, 7);
+      const { before, whole } = masksOf(orders, 7);
+      const finishes = (code: number): boolean => {
+        let left = orders.map(({ present }) => present);
+        for (let rest = code, t = 0; t < least; t++, rest = Math.floor(rest / 3)) {
+          const l = rest % 3;
+          left = left.map((bits, c) => ((orders[c]!.preds[l]! & bits) === 0 ? bits & ~(1 << l) : bits));
+        }
+        return left.every((bits) => bits === 0);
+      };
+      const words = [...Array(3 ** least).keys()].filter(finishes).length;
+      expect(shortestOfThree(askedOfThree({ letters: whole.length, before }, 0, 1, 2), 7), `case ${i}`).toEqual({ least, words });
+      lengths.add(least);
+    }
+    expect(lengths.size).toBeGreaterThan(2);
   });
 });
 

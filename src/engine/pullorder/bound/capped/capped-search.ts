@@ -6,7 +6,7 @@ import { FoursLeft } from './fours-left.ts';
 import { SeenRows } from './seen-rows.ts';
 import type { SetCounts } from './set-counts.ts';
 import { masksOf } from './set-masks.ts';
-import { timesThatDo } from './three-needs.ts';
+import { askedOfThree, timesThatDo, type PairRows } from './three-needs.ts';
 
 /** Sets of four see more than sets of three, but cost more: they are looked at after so many steps. */
 const STEPS_ON_THREES = 1000;
@@ -34,7 +34,7 @@ export class CappedSearch {
   /** By depth and letter: sheets where its turn has come. */
   readonly #ready: Int32Array;
   /** Scratch, letters × letters: sheets where both are left, the second before the first. */
-  readonly #held: Int32Array;
+  readonly #held: PairRows;
   /** Scratch: letters before each, on some sheet. */
   readonly #waitsFor: Int32Array;
   readonly #failed: SeenRows;
@@ -60,7 +60,7 @@ export class CappedSearch {
     this.#rows = new Int32Array((3 * k + 2) * this.#width);
     this.#rows.set(whole);
     this.#ready = new Int32Array((3 * k + 2) * k);
-    this.#held = new Int32Array(k * k);
+    this.#held = { letters: k, before: new Int32Array(k * k) };
     this.#waitsFor = new Int32Array(k);
     this.#failed = new SeenRows(this.#width);
     this.#fours = new FoursLeft(sheets, set, counts, meter);
@@ -133,7 +133,7 @@ export class CappedSearch {
         let held = 0;
         for (let a = 0; a < k; a++) {
           const both = own & i32(this.#before, l * k + a) & i32(rows, at + a);
-          this.#held[l * k + a] = both;
+          this.#held.before[l * k + a] = both;
           if (both === 0) continue;
           letters |= 1 << a;
           held |= both;
@@ -173,41 +173,14 @@ export class CappedSearch {
   }
 
   #threesWithFail(x: number, need: number, times: number): boolean {
-    const held = this.#held;
-    const k = this.#letters;
     const timesX = 9 * ((times >>> (2 * x)) & 3) - 13;
     let looked = 0;
     for (let others = need & ~(1 << x); others !== 0; others &= others - 1) {
       const y = 31 - Math.clz32(others & -others);
       const timesXY = timesX + 3 * ((times >>> (2 * y)) & 3);
-      const xy = i32(held, y * k + x);
-      const yx = i32(held, x * k + y);
       for (let rest = others & (others - 1); rest !== 0; rest &= rest - 1) {
         const z = 31 - Math.clz32(rest & -rest);
-        const xz = i32(held, z * k + x);
-        const zx = i32(held, x * k + z);
-        const yz = i32(held, z * k + y);
-        const zy = i32(held, y * k + z);
-        // In the order of the bits of `timesThatDo`.
-        const asked =
-          bit(xy, 0) |
-          bit(xz, 1) |
-          bit(yx, 2) |
-          bit(yz, 3) |
-          bit(zx, 4) |
-          bit(zy, 5) |
-          bit(xy & yz, 6) |
-          bit(xz & zy, 7) |
-          bit(yx & xz, 8) |
-          bit(yz & zx, 9) |
-          bit(zx & xy, 10) |
-          bit(zy & yx, 11) |
-          bit(xy & xz, 12) |
-          bit(yx & yz, 13) |
-          bit(zx & zy, 14) |
-          bit(yx & zx, 15) |
-          bit(xy & zy, 16) |
-          bit(xz & yz, 17);
+        const asked = askedOfThree(this.#held, x, y, z);
         looked++;
         if (((timesThatDo(asked) >> (timesXY + ((times >>> (2 * z)) & 3))) & 1) === 0) {
           this.#meter.units += 1 + (looked >> 3);
@@ -229,8 +202,4 @@ export class CappedSearch {
     }
     return ways.sort((a, b) => b - a);
   }
-}
-
-function bit(sheets: number, place: number): number {
-  return sheets === 0 ? 0 : 1 << place;
 }

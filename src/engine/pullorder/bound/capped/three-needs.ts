@@ -47,6 +47,77 @@ const LEFT = [0, 1, 2].map((letter) =>
   }),
 );
 
+/** Which of some letters sheets have before which. */
+export interface PairRows {
+  letters: number;
+  /** Letters × letters: sheets that have the second before the first, as bits. */
+  before: Int32Array;
+}
+
+/** What sheets ask of three letters, as bits of orders. */
+export function askedOfThree({ letters, before }: PairRows, x: number, y: number, z: number): number {
+  const xy = i32(before, y * letters + x);
+  const xz = i32(before, z * letters + x);
+  const yx = i32(before, x * letters + y);
+  const yz = i32(before, z * letters + y);
+  const zx = i32(before, x * letters + z);
+  const zy = i32(before, y * letters + z);
+  return (
+    bit(xy, 0) |
+    bit(xz, 1) |
+    bit(yx, 2) |
+    bit(yz, 3) |
+    bit(zx, 4) |
+    bit(zy, 5) |
+    bit(xy & yz, 6) |
+    bit(xz & zy, 7) |
+    bit(yx & xz, 8) |
+    bit(yz & zx, 9) |
+    bit(zx & xy, 10) |
+    bit(zy & yx, 11) |
+    bit(xy & xz, 12) |
+    bit(yx & yz, 13) |
+    bit(zx & zy, 14) |
+    bit(yx & zx, 15) |
+    bit(xy & zy, 16) |
+    bit(xz & yz, 17)
+  );
+}
+
+function bit(sheets: number, place: number): number {
+  return sheets === 0 ? 0 : 1 << place;
+}
+
+/** For what is asked, and letters that must come besides: how long a shortest word is, and how many there are. */
+const shortest = new Map<number, { least: number; words: number }>();
+
+/**
+ * How long a shortest word is for what is asked, and how many there are.
+ * @param besides letters that must come whatever is asked, as bits
+ */
+export function shortestOfThree(asked: number, besides: number): { least: number; words: number } {
+  if (asked === 0 && besides === 0) return { least: 0, words: 1 };
+  const key = (asked << 3) | besides;
+  const before = shortest.get(key);
+  if (before) return before;
+  const found = { least: Infinity, words: 0 };
+  for (let l = 0; l < 3; l++) {
+    const rest = leftOf(asked, l);
+    let left = besides & ~(1 << l);
+    PAIRS.forEach(([a, b], i) => {
+      if (a === l && (asked >> i) & 1) left |= 1 << b;
+    });
+    if (rest === asked && left === besides) continue;
+    const { least, words } = shortestOfThree(rest, left);
+    if (least + 1 > found.least) continue;
+    if (least + 1 < found.least) found.words = 0;
+    found.least = least + 1;
+    found.words += words;
+  }
+  shortest.set(key, found);
+  return found;
+}
+
 /** Times of three letters, 1 to 3 each, as one number below 27. */
 const times = (x: number, y: number, z: number): number => 9 * (x - 1) + 3 * (y - 1) + (z - 1);
 

@@ -9,7 +9,7 @@ const TRIED = 3;
 /** Letters up to which all sets are looked at: to choose a split, and in the chosen one. */
 const LOOKED_AT = { first: 4, chosen: 5 };
 /** Larger sets are looked at where the excess that words may have is such a part of their letters, with so much work each. */
-const CHEAP = { share: 0.2, units: 1000 };
+const CHEAP = { share: 0.1, units: 500 };
 /** Work on a whole set: at first and at last, four times as much each time. */
 const WHOLE = { first: 50_000, last: 800_000 };
 
