@@ -249,6 +249,7 @@ export const logPressStyle = css`
       padding: var(--space-4) var(--space-6);
     }
     footer .late {
+      max-width: 46vw;
       text-align: right;
     }
     footer .next {

@@ -17,7 +17,7 @@ import type { LogSheet, PulledDifferently, SheetTalk } from '../../ui/log/log-sh
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { say } from '../../words/en/press/log.ts';
 import { pressNext } from '../next/press-next.ts';
-import { strayedAtPress } from '../next/strayed.ts';
+import { strayedLine } from '../next/strayed.ts';
 import type { PressVisit } from '../press-visit.ts';
 import { KeepAwake } from './keep-awake.ts';
 import { logPressStyle } from './log-press-style.ts';
@@ -184,7 +184,7 @@ export class LogPress extends LitElement {
         <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>${say.back}</button>
         <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>${say.next}</button>
         <button @click=${() => this.dialog.close()}>${say.leavePress}</button>
-        ${strayedAtPress(this.visit)}
+        ${strayedLine(this.visit)}
       </header>
       ${pressFrame(this.made, card, { now: this.now(), note: () => this.note() })}
       <div class="take">
@@ -201,7 +201,7 @@ export class LogPress extends LitElement {
         ></press-sheet-tiles>
         <ps-cautions topic="press"></ps-cautions>
       </div>
-      ${pressFoot(this.made, { index, ticks, done, log: this.log, now: this.now(), go: (to: number) => this.go(to), leave: () => this.finish() })}
+      ${pressFoot(this.made, { index, ticks, done, log: this.log, now: this.now(), go: (to: number) => this.go(to), leave: () => this.finish(), planning: this.planning })}
     </div>`;
   }
 

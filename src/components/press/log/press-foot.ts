@@ -8,6 +8,7 @@ import { uncapital } from '../../../engine/words/language.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import { say } from '../../words/en/press/log.ts';
+import { say as nextWords } from '../../words/en/press/next.ts';
 import { plannedAndNow } from '../../words/now-words.ts';
 import { listed, setUpTags } from '../../words/plan-words.ts';
 import { localTime } from './local-time.ts';
@@ -30,6 +31,7 @@ export function pressFoot(
     now,
     go,
     leave,
+    planning,
   }: {
     index: number;
     ticks: ReadonlySet<string>;
@@ -40,6 +42,8 @@ export function pressFoot(
     go: (index: number) => void;
     /** Leaves the press for its sheets when nothing is left to pull. */
     leave: () => void;
+    /** Whether what is left is planned anew meanwhile. */
+    planning: boolean;
   },
 ) {
   const card = plan.cards[index];
@@ -58,7 +62,7 @@ export function pressFoot(
   const to = after === undefined ? say.toSheets : elsewhere ? say.toSetUpAtBed(after.number, time.bed + 1) : say.toSetUp(after.number);
   return html`<footer>
     <p class="stands" role="status">${stands}</p>
-    <p class="late">${late}</p>
+    <p class="late" role="status">${planning ? nextWords.planningWhatIsLeft : late}</p>
     ${
       after === undefined
         ? nothing

@@ -232,8 +232,16 @@ export const sheetTilesStyle = css`
       width: 100%;
       max-width: none;
     }
+    /* A time is read to its end too. */
     .tick small {
+      max-height: 30px;
+      line-height: 15px;
       letter-spacing: -0.02em;
+      white-space: normal;
+    }
+    .tick.proof small,
+    .tick.over small {
+      line-height: 13px;
     }
     .all button,
     .all button[data-where] {

@@ -16,11 +16,6 @@ function strayed({ made, log }: PressVisit): number[] {
     .sort((a, b) => a - b);
 }
 
-/** The same at the press, and while what is left is planned, that it is. */
-export function strayedAtPress(visit: PressVisit) {
-  return visit.run.running ? html`<p class="stale" role="status">${say.planningWhatIsLeft}</p>` : strayedLine(visit);
-}
-
 /** Says which sheets the order leaves out, with what mends it. */
 export function strayedLine(visit: PressVisit) {
   const numbers = visit.run.running || visit.log.events.length === 0 ? [] : strayed(visit);
