@@ -12,6 +12,8 @@ export interface Seated<Remote> {
   remote: Remote;
   /** Resolves when the worker has died without a word; absent where that cannot be known. */
   gone?: Promise<void>;
+  /** Whether `gone` is heard: then silence means only that it works, or never comes to an end. */
+  deathHeard?: boolean;
 }
 
 export interface DeskOptions<Remote> {
@@ -21,6 +23,8 @@ export interface DeskOptions<Remote> {
   ping(remote: Remote): Promise<unknown>;
   /** So many ms without any answer, while something waits, count as death. */
   silenceMs: number;
+  /** The same where its death would be heard; absent = no longer. On a machine that has much else to do, one step of a large print may take half a minute. */
+  patienceMs?: number;
   /** What the worker does, for the sentence: 'The part of the app that saves'. */
   what: string;
   /** After so many ms without work the worker is ended, as each takes 10 to 20 MB; absent = it stays. */
@@ -167,8 +171,13 @@ export class Desk<Remote> {
   private watch(): void {
     if (this.clock !== undefined) return;
     this.silentLooks = 0;
-    this.clock = setInterval(() => this.look(), this.options.silenceMs / LOOKS);
+    this.clock = setInterval(() => this.look(), this.silenceMs / LOOKS);
     this.ping();
+  }
+
+  private get silenceMs(): number {
+    const { silenceMs, patienceMs = silenceMs } = this.options;
+    return this.seated?.deathHeard === true ? patienceMs : silenceMs;
   }
 
   private unwatch(): void {
@@ -179,7 +188,7 @@ export class Desk<Remote> {
   private look(): void {
     this.silentLooks++;
     if (this.silentLooks < LOOKS) this.ping();
-    else this.end(say.noAnswerFor(Math.round(this.options.silenceMs / 1000)));
+    else this.end(say.noAnswerFor(Math.round(this.silenceMs / 1000)));
   }
 
   private ping(): void {

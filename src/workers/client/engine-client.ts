@@ -60,6 +60,8 @@ import { unpackedBatch } from './unpacked-batch.ts';
 
 /** So long without a sign, while something waits, and the worker counts as dead, ms. */
 export const SILENCE_MS = 20_000;
+/** The same where its death would be heard, ms. */
+export const PATIENCE_MS = 120_000;
 
 type Api = ApiOf<EngineApi>;
 
@@ -89,6 +91,7 @@ export class EngineClient {
       },
       ping: ({ api }) => api.ping(),
       silenceMs: SILENCE_MS,
+      patienceMs: PATIENCE_MS,
       get what() {
         return say.partThatWorksOut;
       },

@@ -23,5 +23,6 @@ export function seat<Work>(worker: Worker): Seated<Api<Work>> {
   // First of all, so that it holds for whatever is asked next.
   if (language() !== 'en') worker.postMessage({ spoken: language() } satisfies Spoken, []);
   const remote = Comlink.wrap<Work & Served>(worker);
-  return { worker, remote, gone: gone(remote as unknown as Comlink.Remote<Served>) };
+  const { locks } = navigator as { locks?: LockManager };
+  return { worker, remote, gone: gone(remote as unknown as Comlink.Remote<Served>), deathHeard: locks !== undefined };
 }

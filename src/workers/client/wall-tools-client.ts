@@ -16,7 +16,7 @@ import type {
 import { say } from '../words/en/client.ts';
 import { runAtDesk } from './desk-job.ts';
 import { Desk } from './desk.ts';
-import { SILENCE_MS } from './engine-client.ts';
+import { PATIENCE_MS, SILENCE_MS } from './engine-client.ts';
 import type { JobControl } from './job-control.ts';
 import { type Api as ApiOf, seat } from './seat.ts';
 
@@ -28,6 +28,7 @@ export class WallToolsClient {
     start: () => seat<WallToolsApi>(new Worker(new URL('../entry/wall-tools.worker.ts', import.meta.url), { type: 'module' })),
     ping: (api) => api.ping(),
     silenceMs: SILENCE_MS,
+    patienceMs: PATIENCE_MS,
     get what() {
       return say.partThatWorksWithPrints;
     },

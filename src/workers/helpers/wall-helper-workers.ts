@@ -7,6 +7,8 @@ import { helpersFor, type RemoteHelper } from './wall-helpers.ts';
 
 /** So long without a sign, while something waits, and a helper counts as dead, ms; the search then goes on by itself. */
 const SILENCE_MS = 20_000;
+/** The same where its death would be heard, ms. */
+const PATIENCE_MS = 120_000;
 
 /**
  * After so many candidates a helper's worker is begun anew: its young space grows with what it has drawn, to 64 MB, and gives
@@ -41,6 +43,7 @@ function helperDesk(): HelperDesk {
     start: () => seat<ServedHelper>(new Worker(new URL('../entry/wall-helper.worker.ts', import.meta.url), { type: 'module' })),
     ping: (helper) => helper.ping(),
     silenceMs: SILENCE_MS,
+    patienceMs: PATIENCE_MS,
     what: 'A helper of the search',
   });
 }

@@ -120,7 +120,8 @@ class WallJob {
   /** Goes on where nothing need be waited for; each step is short, so that a stop is heard. */
   private async *steps(): AsyncGenerator<Variant[], void> {
     const { explorer } = this;
-    let draws = MOST_DRAWS;
+    // Of two hundred pulls, one may take a second or two.
+    let draws = 1;
     while (!explorer.done || this.waiting.length > 0) {
       if (this.mustWait(draws)) {
         if (!this.lend()) await new Promise((done) => setTimeout(done, WAIT_MS));

@@ -23,16 +23,17 @@ class FakeWorker extends EventTarget {
   readonly ping = (): Promise<void> => (this.alive ? Promise.resolve() : new Promise(() => {}));
 }
 
-function seat(restMs?: number) {
+function seat(restMs?: number, deathHeard?: boolean) {
   const workers: FakeWorker[] = [];
   const desk = new Desk<FakeWorker>({
     start() {
       const worker = new FakeWorker();
       workers.push(worker);
-      return { worker, remote: worker, gone: worker.gone };
+      return { worker, remote: worker, gone: worker.gone, ...(deathHeard === undefined ? {} : { deathHeard }) };
     },
     ping: (remote) => remote.ping(),
     silenceMs: SILENCE_MS,
+    patienceMs: 6 * SILENCE_MS,
     what: 'The part of the app that saves',
     restMs,
   });
@@ -162,6 +163,17 @@ describe('a desk', () => {
     await vi.advanceTimersByTimeAsync(SILENCE_MS - 1);
     expect(workers[0]!.ended).toBe(false);
     await vi.advanceTimersByTimeAsync(SILENCE_MS);
+    expect(workers[0]!.ended).toBe(true);
+    await failed;
+  });
+
+  it('should have more patience with a silent worker whose death it would hear', async () => {
+    const { desk, workers } = seat(undefined, true);
+    const failed = expect(desk.call((worker) => worker.ask())).rejects.toThrow(/no answer for 30 s/);
+    workers[0]!.alive = false;
+    await vi.advanceTimersByTimeAsync(5 * SILENCE_MS);
+    expect(workers[0]!.ended).toBe(false);
+    await vi.advanceTimersByTimeAsync(2 * SILENCE_MS);
     expect(workers[0]!.ended).toBe(true);
     await failed;
   });
