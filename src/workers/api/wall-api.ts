@@ -73,6 +73,8 @@ export interface WallBatch {
   tiles: WallTile[];
   found: number;
   asked: number;
+  /** Candidates that are drawn, of those from which the first print is taken: with no tiles yet. */
+  candidates?: Readonly<{ drawn: number; of: number }>;
   /** Frees the lists of its maps and tiles at once, where they crossed: nobody may look at them from then on. */
   letGo?(): void;
 }
@@ -85,7 +87,7 @@ export interface SentTile extends Pick<WallTile, 'map' | 'look'> {
 }
 
 /** A batch as it crosses: all that comes in lists lies print by print in few of them. */
-export interface SentBatch extends Pick<WallBatch, 'found' | 'asked'> {
+export interface SentBatch extends Pick<WallBatch, 'found' | 'asked' | 'candidates'> {
   /** In the order of their cells; `long` says in which list these are. */
   maps: (Omit<WallMap, 'cells'> & { long: boolean })[];
   bytes: Uint8Array<ArrayBuffer>;

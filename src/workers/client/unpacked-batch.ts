@@ -4,12 +4,14 @@ import type { SentBatch, WallBatch } from '../api/wall-api.ts';
 import { PackedVariant } from './packed-variant.ts';
 
 /** A batch as the page takes it in; its maps and colours share buffers, so they are to be copied and let go. */
-export function unpackedBatch({ found, asked, maps, tiles, small, bytes, words, colours, smalls, measures, pulls }: SentBatch): WallBatch {
+export function unpackedBatch(sent: SentBatch): WallBatch {
+  const { found, asked, candidates, maps, tiles, small, bytes, words, colours, smalls, measures, pulls } = sent;
   let [byte, word, colour, field] = [0, 0, 0, 0];
   const fields = small.columns * small.rows;
   return {
     found,
     asked,
+    ...(candidates === undefined ? {} : { candidates }),
     maps: maps.map(({ long, ...map }) => {
       const length = map.columns * map.rows;
       const cells = long ? words.subarray(word, (word += length)) : bytes.subarray(byte, (byte += length));

@@ -23,6 +23,10 @@ const FIRST_PRINTS = 200;
 /** So long after the page has the first prints, its room stands open, ms. */
 const OPENS_MS = 1000;
 
+/** So long after a search began that has not found a print yet, it stands open too, and it is said what is drawn, so often, ms. */
+const LONG_MS_TO_FIRST = 2500;
+const TELL_MS = 500;
+
 /** Steps whose prints wait to be painted at most. */
 const MOST_WAITING = 12;
 const WAIT_MS = 2;
@@ -41,6 +45,8 @@ class Batches {
   private taken: void | Promise<void> = undefined;
   /** When the page had the first prints. */
   private shownAt = Infinity;
+  private readonly begunAt = performance.now();
+  private toldAt = this.begunAt;
 
   constructor(asked: number, onBatch: OnBatch) {
     this.asked = asked;
@@ -54,7 +60,16 @@ class Batches {
 
   /** Whether the page has done what it does when the first prints come. */
   get opened(): boolean {
-    return performance.now() - this.shownAt >= OPENS_MS;
+    const now = performance.now();
+    return now - this.shownAt >= OPENS_MS || now - this.begunAt >= LONG_MS_TO_FIRST;
+  }
+
+  /** Says how far it is to the first print. */
+  tell(candidates: SentBatch['candidates']): void {
+    const now = performance.now();
+    if (this.found > 0 || candidates === undefined || now - this.toldAt < TELL_MS) return;
+    this.toldAt = now;
+    void this.onBatch({ ...this.packer.take(0, this.asked), candidates });
   }
 
   add(variant: Variant, { fresh, ...tile }: DrawnTile, look: string): void {
@@ -173,6 +188,7 @@ class WallJob {
       });
     }
     this.batches.sendWhenDue();
+    this.batches.tell(this.fromBase?.candidates);
     if (this.batches.opened) this.helpers.beginLate();
   }
 }

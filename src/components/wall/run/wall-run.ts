@@ -194,6 +194,11 @@ export class WallRun {
 
   private take(batch: WallBatch, search: WallSearch, signal: AbortSignal): void {
     if (signal.aborted) return;
+    if (batch.candidates !== undefined) {
+      search.candidates = batch.candidates;
+      this.listener.changed();
+      return;
+    }
     this.takeDown(search);
     const { variants } = this;
     if (batch.tiles.some(({ variant }) => (variants[variant.index]?.key ?? variant.key) !== variant.key)) {

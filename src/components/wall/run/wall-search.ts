@@ -3,6 +3,7 @@ import type { SeenPrint } from '../../../engine/explore/search/explorer.ts';
 import type { ExploreSettings } from '../../../engine/explore/types.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import type { DerivedAsk } from './derived-ask.ts';
 
 /** What a wall is found from. */
@@ -30,6 +31,8 @@ export interface WallSearch extends WallAsk {
   state: 'running' | 'done' | 'stopped' | 'failed';
   found: number;
   asked: number;
+  /** Candidates that are drawn for the first print; null where that is not known. */
+  candidates: NonNullable<WallBatch['candidates']> | null;
   /** Why it ended with fewer than asked, or why it failed. */
   reason: string;
   /** Conditions that clash, when no print came; 'looking' while they are looked for. */
@@ -63,7 +66,7 @@ export function newSearch(ask: WallAsk): WallSearch {
   const { derived, inputs } = ask;
   // A way between two prints shows its two ends as well.
   const asked = derived === null ? inputs.explore.count : derived.request.count + (derived.request.kind === 'between' ? 2 : 0);
-  return { ...ask, rows: rowsFor(asked), state: 'running', found: 0, asked, reason: '', clash: null };
+  return { ...ask, rows: rowsFor(asked), state: 'running', found: 0, asked, candidates: null, reason: '', clash: null };
 }
 
 /** Whether the prints of a wall can stay for another: that has the same prints and more, as finely drawn. */

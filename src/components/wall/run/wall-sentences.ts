@@ -48,7 +48,12 @@ export interface WallStanding {
 export function wallSentence({ run, store, problems, showProblem }: WallStanding) {
   if (run.state === 'failed')
     return html`<p class="note" role="alert">${run.reason} <button class="quiet where" @click=${() => run.again()}>${say.tryAgain}</button></p>`;
-  if (run.state === 'running') return nothing;
+  if (run.state === 'running') {
+    const candidates = run.found > 0 ? null : run.search?.candidates;
+    return candidates == null
+      ? nothing
+      : html`<p class="note" role="status">${say.firstPrintIsChosen(candidates.drawn, candidates.of)}</p>`;
+  }
   if (problems.length > 0) {
     const away = problems.filter(({ where }) => where === 'drawer' || where.startsWith('bench'));
     if (away.length > 0) return html`<p class="note" role="alert">${entryAt(away, 0).message}</p>`;

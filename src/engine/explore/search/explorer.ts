@@ -52,6 +52,8 @@ export interface Explorer {
 export interface WallExplorer extends Explorer {
   /** The candidate that is drawn next; null when all are listed and none is drawn. */
   readonly next: number | null;
+  /** How many candidates are drawn of those that the next print is taken from. */
+  readonly candidates: Readonly<{ drawn: number; of: number }>;
   /** The first attempt at a candidate, as FirstDraws gives it, whenever it is asked for. */
   firstDraw(candidate: number): FirstDraw | null;
 }
@@ -113,7 +115,7 @@ class WallSearch implements WallExplorer {
   private readonly seen = new Set<string>();
   /** Whether there are prints that shall not come again. */
   private readonly someSeen: boolean;
-  private candidates = 0;
+  private drawnSoFar = 0;
   /** The attempt at each candidate that made it, or its entry of the list. */
   private readonly drawnBy: number[] = [];
   /** Draws for the next candidate. */
@@ -139,7 +141,7 @@ class WallSearch implements WallExplorer {
   step(draws: number): Variant[] {
     const fresh: Variant[] = [];
     for (let left = draws; left > 0 && !this.done; left--) {
-      if (!this.exhausted && this.candidates < this.enough) {
+      if (!this.exhausted && this.drawnSoFar < this.enough) {
         this.drawCandidate();
         continue;
       }
@@ -168,7 +170,11 @@ class WallSearch implements WallExplorer {
   }
 
   get next(): number | null {
-    return this.list === null ? this.candidates : null;
+    return this.list === null ? this.drawnSoFar : null;
+  }
+
+  get candidates(): { drawn: number; of: number } {
+    return { drawn: this.drawnSoFar, of: Math.ceil(this.enough) };
   }
 
   get done(): boolean {
@@ -193,7 +199,7 @@ class WallSearch implements WallExplorer {
 
   /** One draw, which makes a candidate when its picture is new. */
   private drawCandidate(): void {
-    const { candidates, attempt, list, listed } = this;
+    const { drawnSoFar: candidates, attempt, list, listed } = this;
     const { variant, look } = this.drawn();
     this.attempt++;
     if (variant === null || this.seen.has(variant.key)) return;
@@ -206,7 +212,7 @@ class WallSearch implements WallExplorer {
     const { key, strays } = variant;
     const gone = this.pool.offer({ key, strays, slot: this.slots.keep(variant.pulls) }, at.at);
     if (gone !== null) this.slots.drop(gone.slot);
-    this.candidates++;
+    this.drawnSoFar++;
     this.attempt = 0;
   }
 
@@ -222,7 +228,7 @@ class WallSearch implements WallExplorer {
   };
 
   private drawn(): { variant: Variant | null; look?: Look } {
-    const { candidates, attempt, list } = this;
+    const { drawnSoFar: candidates, attempt, list } = this;
     if (list !== null) return { variant: entryAt(list, this.listed++)(candidates) };
     const elsewhere = attempt === 0 ? this.first(candidates) : undefined;
     if (elsewhere === undefined) return { variant: this.finder.draw(candidates, attempt) };
