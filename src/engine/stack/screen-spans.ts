@@ -13,7 +13,7 @@ import { checkOffset } from './placement.ts';
 import type { PlacedSpans, Pull, RowGrid, Stack } from './types.ts';
 
 /** When the kept spans and turned outlines hold more values than this (about 8 MB), all are dropped and begun anew. */
-const MAX_KEPT_VALUES = 1_000_000;
+const MAX_KEPT_VALUES = 500_000;
 /** Lays downwards are told apart to this many parts of a millimetre. */
 const PHASE_STEPS_PER_MM = 1e9;
 

@@ -13,8 +13,10 @@ export interface RemoteHelper {
   readonly late?: boolean;
 }
 
-/** Candidates asked for at once. */
-const BLOCK = 8;
+/** Candidates asked for at once, at most; fewer where they take long, for which the search would wait. */
+const MOST_IN_BLOCK = 8;
+/** A block is to take about so long, ms. */
+const BLOCK_MS = 200;
 /** Blocks that a helper has before it at most. */
 const AHEAD = 2;
 /** Candidates drawn ahead at most by the search itself while it would wait. */
@@ -43,6 +45,8 @@ export class WallHelpers {
   private readonly ready: boolean[];
   private readonly drawn = new Map<number, FirstDraw | null>();
   private asked = 0;
+  /** Candidates that are asked for next. */
+  private block = 1;
   /** The last candidate whose first attempt was taken, or made by the search itself. */
   private taken = -1;
   private failed = false;
@@ -96,8 +100,8 @@ export class WallHelpers {
     if (!this.any) return true;
     this.asked = Math.max(this.asked, next);
     for (let helper = this.idlest(); helper >= 0 && num(this.work, helper) < AHEAD; helper = this.idlest()) {
-      this.ask(helper, this.asked);
-      this.asked += BLOCK;
+      this.ask(helper, this.asked, this.block);
+      this.asked += this.block;
     }
     for (let candidate = Math.max(next, this.taken + 1); candidate < Math.min(next + draws, this.asked); candidate++)
       if (!this.drawn.has(candidate)) return false;
@@ -123,8 +127,12 @@ export class WallHelpers {
     return await this.give(helper, (each) => each.paint(variants));
   }
 
-  private ask(helper: number, from: number): void {
-    void this.give(helper, (each) => each.draw(from, BLOCK)).then((drawn) => {
+  private ask(helper: number, from: number, count: number): void {
+    const start = performance.now();
+    void this.give(helper, (each) => each.draw(from, count)).then((drawn) => {
+      const took = performance.now() - start;
+      if (took > BLOCK_MS) this.block = Math.max(1, count >> 1);
+      else if (took < BLOCK_MS / 2) this.block = Math.min(MOST_IN_BLOCK, count * 2);
       drawn?.forEach((each, i) => {
         if (from + i > this.taken) this.drawn.set(from + i, each);
       });

@@ -29,7 +29,7 @@ export const say: typeof english = {
   thesePrintsCameFrom:
     'Diese Drucke kommen aus dem Stapel, der zuvor auf der Werkbank war. Drucke suchen geht von dem aus, der jetzt dort ist.',
   stopped: 'Angehalten.',
-  firstPrintIsChosen: (drawn, of) => `Der erste Druck wird aus ${of} gewählt; ${drawn} davon sind gezeichnet.`,
+  firstPrintIsChosen: (drawn, of) => `Der erste Druck wird aus ${of} gewählt; bisher gezeichnet: ${drawn}.`,
   stackOnBenchLast:
     'Der Stapel auf der Werkbank, der letzte Druckgang oben. Von einem Druckgang sagen, was bleiben muss, und jeder Druck hält sich daran.',
   benchIsEmptySo: 'Die Werkbank ist leer, also muss nichts bleiben.',

@@ -28,7 +28,7 @@ export const say = speak('wall/run', {
   showWhere: 'Show where',
   thesePrintsCameFrom: 'These prints came from the stack that was on the Bench before. Find prints starts from the one that is there now.',
   stopped: 'Stopped.',
-  firstPrintIsChosen: (drawn: number, of: number) => `The first print is chosen from ${of}; ${drawn} of them are drawn.`,
+  firstPrintIsChosen: (drawn: number, of: number) => `The first print is chosen from ${of}; drawn so far: ${drawn}.`,
   stackOnBenchLast: 'The stack on the Bench, last down on top. Say of a pull what must stay as it is, and every print keeps to it.',
   benchIsEmptySo: 'The Bench is empty, so nothing must stay.',
   benchIsEmptySoNothing: (most: number, length: number) =>
