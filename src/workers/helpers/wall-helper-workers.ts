@@ -36,9 +36,7 @@ interface ServedHelper extends Omit<RemoteHelper, 'draw'> {
   draw(from: number, count: number): Promise<SentDraws>;
 }
 
-type HelperDesk = Desk<Api<ServedHelper>>;
-
-function helperDesk(): HelperDesk {
+function helperDesk(): Desk<Api<ServedHelper>> {
   return new Desk({
     start: () => seat<ServedHelper>(new Worker(new URL('../entry/wall-helper.worker.ts', import.meta.url), { type: 'module' })),
     ping: (helper) => helper.ping(),
@@ -49,27 +47,32 @@ function helperDesk(): HelperDesk {
 }
 
 function startHelper(cores: number): RemoteHelper {
-  let desk = helperDesk();
-  let stands = false;
+  const desk = helperDesk();
   const names = new SharedNames();
   let order: HelperOrder | null = null;
+  let [stands, renewing] = [false, false];
   let drawn = 0;
-  /** The worker goes on until the one after it is ready, and does all that it was asked for. */
+  /** One goes before the next one comes: both at once took 26 MB more, and the search draws by itself meanwhile. */
   const renew = async (begun: HelperOrder): Promise<void> => {
-    const fresh = helperDesk();
-    await fresh.call((helper) => helper.begin(begun));
-    const old = desk;
-    // Another wall began meanwhile, with another order.
-    if (begun === order) [desk, drawn] = [fresh, 0];
-    else fresh.end('another wall is found');
-    if (desk !== fresh) return;
-    // Also when it died of itself.
-    await old.call((helper) => helper.ping()).catch(() => undefined);
-    old.end('another took its place', true);
+    renewing = true;
+    try {
+      // Answered when all that was asked for before is drawn.
+      await desk.call((helper) => helper.ping());
+      // Another wall began meanwhile.
+      if (begun !== order) return;
+      desk.end('another takes its place', true);
+      drawn = 0;
+      await desk.call((helper) => helper.begin(begun));
+    } finally {
+      renewing = false;
+    }
   };
   return {
     get late() {
       return cores === 2 && !stands;
+    },
+    get away() {
+      return renewing;
     },
     begin(begun) {
       stands = true;
@@ -78,9 +81,9 @@ function startHelper(cores: number): RemoteHelper {
     },
     async draw(from, count) {
       drawn += count;
-      // Once: before the other is ready, more is asked for.
-      if (order !== null && drawn >= RENEWED_AFTER && drawn - count < RENEWED_AFTER) renew(order).catch(() => undefined);
-      const sent = await desk.call((helper) => helper.draw(from, count));
+      const sending = desk.call((helper) => helper.draw(from, count));
+      if (order !== null && drawn >= RENEWED_AFTER && !renewing) renew(order).catch(() => undefined);
+      const sent = await sending;
       names.share(sent.pulls.names);
       return receivedDraws(sent);
     },

@@ -11,6 +11,8 @@ export interface RemoteHelper {
   paint(variants: readonly Variant[]): Promise<DrawnTile[]>;
   /** Whether its worker still is to be started, on a core that the page has as well. */
   readonly late?: boolean;
+  /** Whether it is to be asked for nothing just now. */
+  readonly away?: boolean;
 }
 
 /** Candidates asked for at once, at most; fewer where they take long, for which the search would wait. */
@@ -79,7 +81,7 @@ export class WallHelpers {
 
   /** Whether there is one that could be given work. */
   get any(): boolean {
-    return !this.failed && this.ready.includes(true);
+    return !this.failed && this.idlest() >= 0;
   }
 
   /** What was drawn of a candidate; undefined when it was not. */
@@ -154,7 +156,7 @@ export class WallHelpers {
   private idlest(): number {
     let best = -1;
     this.ready.forEach((ready, i) => {
-      if (ready && (best < 0 || num(this.work, i) < num(this.work, best))) best = i;
+      if (ready && entryAt(this.helpers, i).away !== true && (best < 0 || num(this.work, i) < num(this.work, best))) best = i;
     });
     return best;
   }

@@ -62,6 +62,19 @@ describe('WallHelpers', () => {
     expect(asked).toEqual([4, 5]);
   });
 
+  it('should go on without a helper that is away, and wait for nothing that it was asked for', async () => {
+    const { helper, asked } = heldHelper();
+    const away = { ...helper, away: false };
+    const helpers = new WallHelpers([away], {} as never);
+    await settled();
+    expect(helpers.ahead(0, 1)).toBe(false);
+    away.away = true;
+    expect([helpers.any, helpers.ahead(0, 1), asked.length]).toEqual([false, true, 2]);
+    away.away = false;
+    helpers.ahead(2, 1);
+    expect(helpers.any).toBe(true);
+  });
+
   it('should ask for more at once of a helper that is quick', async () => {
     const { helpers, asked, answer } = await begun();
     for (let next = 0; next < 40; next++) {
