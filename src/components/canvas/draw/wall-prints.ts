@@ -1,5 +1,6 @@
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import type { WallBatch } from '../../../workers/api/wall-api.ts';
+import { say } from '../../words/en/canvas/draw.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
 import { PlainDrawing } from './plain-drawing.ts';
 import type { PrintDrawing, WallFrame } from './print-drawing.ts';
@@ -33,6 +34,7 @@ export class WallPrints {
   private readonly told = new Map<string, (drawing: PrintDrawing) => void>();
   private card: Promise<void> | null = null;
   private gone = false;
+  private lostOnce = false;
 
   constructor(pace: WallPace, listener: DrawingListener) {
     this.pace = pace;
@@ -163,22 +165,34 @@ export class WallPrints {
     const card = await cardDrawing(this.pages, this.pace);
     if (this.gone) return card?.destroy();
     if (card === null) return this.listener.plain(null);
+    const { canvas } = card;
+    const context = { lost: false };
+    canvas.addEventListener('webglcontextlost', () => (context.lost = true), { once: true });
     for (const tell of this.told.values()) tell(card);
     // Drawn again they would come one by one, each with a drawing of the whole wall.
     for (const [index, picture] of this.closeUps ?? []) card.addCloseUp(index, picture);
-    this.closeUps = null;
     this.coming = card;
     if (this.frame !== null) await card.prepare(this.frame);
     this.coming = null;
     if (this.gone) return card.destroy();
+    if (context.lost) return this.lostBefore(card);
+    this.closeUps = null;
     const before = this.drawing;
     this.drawing = card;
-    const { canvas } = card;
     canvas.setAttribute('aria-hidden', 'true');
     canvas.addEventListener('webglcontextlost', () => this.listener.lost(true));
     canvas.addEventListener('webglcontextrestored', () => this.listener.lost(false));
     before.canvas.replaceWith(canvas);
     before.destroy();
+    this.listener.changed();
+  }
+
+  /** The card was taken away before it drew: the page goes on, and asks for it once more with its next frame. */
+  private lostBefore(card: PrintDrawing): void {
+    card.destroy();
+    if (this.lostOnce) return this.listener.plain(new Error(say.cardWasTakenAway));
+    this.lostOnce = true;
+    this.card = null;
     this.listener.changed();
   }
 
