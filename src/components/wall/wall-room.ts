@@ -14,7 +14,6 @@ import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';
 import { keepAsk, keptAsk } from './run/kept-ask.ts';
 import { type SettingsChange, SettingsCheck } from './run/settings-check.ts';
 import { isComplete, MORE, wallProgress, wallProgressLine } from './run/wall-progress.ts';
-import './settings/wall-seen.ts';
 import './settings/wall-settings.ts';
 import { WallRun } from './run/wall-run.ts';
 import './surface/wall-view.ts';
@@ -42,7 +41,7 @@ export class WallRoom extends LitElement {
   @state() private unfolded = false;
   /** Whether the dialog's code has come that tells which screens to have made. */
   @state() private canPrepare = false;
-  /** Whether the code was asked for of what must stay: below the fold, it does not hold up the first prints. */
+  /** Whether the code was asked for of what must stay and what was seen: below the fold, it does not hold up the first prints. */
   private holdsAsked = false;
   private readonly trouble = (sentence: string): void => this.store.trouble('wall', sentence);
   /** The settings have a task of their own, as all at once hold the page up. */
@@ -125,7 +124,8 @@ export class WallRoom extends LitElement {
     void this.run.hangPins(this.store.project.pins ?? []);
     if (!this.holdsAsked && (this.run.found > 0 || this.run.ended || this.check.problems.length > 0)) {
       this.holdsAsked = true;
-      setTimeout(() => fetchPart(() => import('./settings/wall-holds.ts'), this.trouble));
+      const load = () => Promise.all([import('./settings/wall-holds.ts'), import('./settings/wall-seen.ts')]);
+      setTimeout(() => fetchPart(load, this.trouble));
     }
     this.dataset.state = this.runState;
     this.dataset.found = String(this.run.found);

@@ -6,13 +6,13 @@ import { sentenceOf } from '../../../workers/client/client.ts';
 import { WallGestures } from '../../canvas/camera/wall-gestures.ts';
 import type { WallScene } from '../../canvas/wall-scene.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { fetchPart } from '../../ui/kit/late.ts';
 import { midst } from '../../ui/layout-style.ts';
 import '../print/lifted-print.ts';
 import { say } from '../../words/en/wall/surface.ts';
 import type { LiftedPrint } from '../print/lifted-print.ts';
 import { PrintFacts } from '../print/print-facts.ts';
 import { CloseUps } from './close-ups.ts';
-import './small-map.ts';
 import type { SceneHolder } from './scene-holder.ts';
 import type { SmallMap } from './small-map.ts';
 import { actionOf, isMove, type WallAction } from './wall-key-actions.ts';
@@ -49,11 +49,13 @@ export class WallSurface extends LitElement {
   @state() private plain = '';
   @query('.surface') private surface!: HTMLElement;
   @query('wall-lifted-print') private liftedPrint!: LiftedPrint | null;
-  @query('wall-small-map') private smallMap!: SmallMap;
+  /** Its code comes once prints hang. */
+  @query('wall-small-map') private smallMap!: Partial<Pick<SmallMap, 'follow'>>;
   @query('.box') private box!: HTMLElement;
   /** True from a key to the next pointer: the ring is strong for those who steer by keys. */
   private byKeys = false;
   private moved = false;
+  private mapAsked = false;
   private closeUps: CloseUps | null = null;
   private gestures: WallGestures | null = null;
 
@@ -73,6 +75,16 @@ export class WallSurface extends LitElement {
 
   protected override updated(changed: Map<PropertyKey, unknown>): void {
     if (changed.has('focused')) this.ring();
+    if (this.mapAsked || this.found === 0) return;
+    this.mapAsked = true;
+    const load = async (): Promise<void> => {
+      await import('./small-map.ts');
+      // It follows each drawing of the wall.
+      this.holder.scene?.requestDraw();
+    };
+    setTimeout(() =>
+      fetchPart(load, (detail) => this.dispatchEvent(new CustomEvent('wall-problem', { detail, bubbles: true, composed: true }))),
+    );
   }
 
   /** Has the canvas followed by what lies over it and steered by the pointer. */
@@ -86,10 +98,10 @@ export class WallSurface extends LitElement {
     };
     scene.onDrawn = () => {
       this.tellMoved(!scene.steering.atWhole);
-      this.smallMap.follow(scene, this.facts);
+      this.smallMap.follow?.(scene, this.facts);
       if (this.drawer !== null) this.closeUps?.viewChanged(this.drawer, this.relative, (index) => this.variants[index]);
     };
-    scene.onUnseen = () => this.smallMap.follow(scene, this.facts);
+    scene.onUnseen = () => this.smallMap.follow?.(scene, this.facts);
     this.gestures = new WallGestures(this.surface, scene, {
       choose: (index) => this.choose(index),
       open: (index) => this.tell('action', { action: 'open', index }),
