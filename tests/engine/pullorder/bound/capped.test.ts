@@ -12,27 +12,13 @@ import { automataOf } from '../../../../src/engine/pullorder/search/beam.ts';
 import { exact } from '../../../../src/engine/pullorder/search/exact.ts';
 import type { PlanProblem } from '../../../../src/engine/pullorder/types.ts';
 import { inTwoBlocks, knownLeast } from '../known-least.ts';
+import { randomOrders } from '../random-orders.ts';
 import { smallProblem } from '../small-problem.ts';
 
 const long = process.env['LONG'] ? 10 : 1;
 const worked = (steps: Generator<void, unknown>): void => {
   while (!steps.next().done);
 };
-
-/** Orders on some letters, each with most of them, as bits; relations are closed. */
-function randomOrders(seed: string, letters: number): SetOrder[] {
-  const random = randomFrom(seed);
-  return Array.from({ length: 1 + random.int(8) }, () => {
-    const row = random.shuffle([...Array(letters).keys()]).filter(() => random.chance(8, 10));
-    const preds = new Array<number>(letters).fill(0);
-    row.forEach((l, i) =>
-      row.slice(0, i).forEach((before) => {
-        if (random.chance(6, 10)) preds[l]! |= (1 << before) | preds[before]!;
-      }),
-    );
-    return { present: row.reduce((bits, l) => bits | (1 << l), 0), preds };
-  });
-}
 
 /** Whether a word does, by trying all words letter by letter. */
 function someWord(orders: readonly SetOrder[], left: readonly number[], times: readonly number[], seen: Set<string>): boolean {
@@ -60,7 +46,7 @@ describe('CappedSearch', () => {
     for (let i = 0; i < 150 * long; i++) {
       const random = randomFrom(`times ${i}`);
       const letters = 2 + random.int(4);
-      const orders = randomOrders(`orders ${i}`, letters);
+      const orders = randomOrders(`orders ${i}`, letters, 8);
       const most = 1 + random.int(3);
       const times = Array.from({ length: letters }, () => Math.max(1, most - random.int(2)));
       const truth = someWord(
@@ -89,7 +75,7 @@ describe('CappedSearch of more sheets than it looks at', () => {
     for (let i = 0; i < 40; i++) {
       // Three letters three times each do for whatever is asked of three.
       const letters = i % 2 ? 4 : 3;
-      const orders = Array.from({ length: 12 }, (_, t) => randomOrders(`many ${i} ${t}`, letters)).flat();
+      const orders = Array.from({ length: 12 }, (_, t) => randomOrders(`many ${i} ${t}`, letters, 8)).flat();
       if (orders.length <= 32) continue;
       const times = new Array<number>(letters).fill(i % 2 ? 2 : 3);
       const found = new CappedSearch(orders, 2 ** letters - 1, counts, { units: 0 }).fits(times, 1e9);

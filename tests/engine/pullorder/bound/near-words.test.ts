@@ -6,22 +6,8 @@ import { NearSets } from '../../../../src/engine/pullorder/bound/near/near-sets.
 import { NearWords } from '../../../../src/engine/pullorder/bound/near/near-words.ts';
 import type { SetOrder } from '../../../../src/engine/pullorder/bound/sets/set-order.ts';
 import { knownLeast } from '../known-least.ts';
+import { randomOrders } from '../random-orders.ts';
 import { smallProblem } from '../small-problem.ts';
-
-/** Orders on some letters, each with most of them, as bits; relations are closed. */
-function randomOrders(seed: string, letters: number): SetOrder[] {
-  const random = randomFrom(seed);
-  return Array.from({ length: 3 + random.int(12) }, () => {
-    const row = random.shuffle([...Array(letters).keys()]).filter(() => random.chance(8, 10));
-    const preds = new Array<number>(letters).fill(0);
-    row.forEach((l, i) =>
-      row.slice(0, i).forEach((before) => {
-        if (random.chance(7, 10)) preds[l]! |= (1 << before) | preds[before]!;
-      }),
-    );
-    return { present: row.reduce((bits, l) => bits | (1 << l), 0), preds };
-  });
-}
 
 /** Length of a shortest word for the orders on a set of letters, by trying all words level by level. */
 function shortest(orders: readonly SetOrder[], set: number): number {
@@ -49,7 +35,7 @@ describe('NearWords', () => {
     for (let i = 0; i < 60; i++) {
       const random = randomFrom(`near ${i}`);
       const letters = 3 + random.int(3);
-      const orders = randomOrders(`near orders ${i}`, letters);
+      const orders = randomOrders(`near orders ${i}`, letters, 14);
       const all = 2 ** letters - 1;
       const present = orders.reduce((bits, order) => bits | order.present, 0);
       const words = new NearWords(orders, letters, { units: 0 });
@@ -80,7 +66,7 @@ describe('shortestOfThree', () => {
   it('should tell how long a shortest word is and how many there are, as trying all words does', () => {
     const lengths = new Set<number>();
     for (let i = 0; i < 80; i++) {
-      const orders = randomOrders(`three ${i}`, 3).slice(0, 1 + (i % 12));
+      const orders = randomOrders(`three ${i}`, 3, 12);
       if (orders.reduce((bits, { present }) => bits | present, 0) !== 7) continue;
       const least = shortest(orders, 7);
       const { before, whole } = masksOf(orders, 7);
