@@ -31,7 +31,7 @@ const FIRST_ONCE_UNITS = 100_000;
 const ONCE_SHARE = 2;
 const VAIN_ONCE_SHARE = 0.2;
 /** Work on sets by near words before blocks are summed, and in parts of the work on all else while it raises the bound. */
-const FIRST_NEAR = { letters: 80, summed: 2_000_000, alone: 3_000_000 };
+const FIRST_NEAR = { letters: 64, summed: 2_000_000, alone: 3_000_000 };
 const NEAR_SHARE = 1;
 
 /**
@@ -121,13 +121,14 @@ export class BoundSearch {
     const summed = !areFew(this.#model) && this.#letters.length <= 2 * A_BLOCK;
     const stacked = this.#sets && many && !areFew(this.#model) ? this.#stacked(this.#sets) : null;
     // The first steps show most for their work.
-    const firstLevels = orders.length > MOST_SHEETS ? FIRST_LEVELS.units : FIRST_LEVELS.seen;
+    const seen = this.#letters.length <= FIRST_NEAR.letters && orders.length <= MOST_SHEETS;
+    const firstLevels = seen ? FIRST_LEVELS.seen : FIRST_LEVELS.units;
     for (const until = this.#meter.units + firstLevels; stacked && this.#meter.units < until;) {
       if ((this.#levels?.nextCost ?? 0) > (summed ? FIRST_LEVELS.step : FIRST_LEVELS.alone) || stacked.next().done) break;
       yield;
     }
-    const near = this.#sets && !areFew(this.#model) ? this.#near(this.#sets) : null;
-    if (near && this.#letters.length <= FIRST_NEAR.letters) yield* this.#spend(near, summed ? FIRST_NEAR.summed : FIRST_NEAR.alone);
+    const near = this.#sets && !areFew(this.#model) && this.#letters.length <= FIRST_NEAR.letters ? this.#near(this.#sets) : null;
+    if (near) yield* this.#spend(near, summed ? FIRST_NEAR.summed : FIRST_NEAR.alone);
     const blocks = this.#sets && summed ? new SumBlocks(this.#sets.split(many ? A_BLOCK : MAX_SUMMED), this.#rows) : null;
     // All triples and fours of a block cost little and, rounded at every size, show most.
     for (let t = 0; blocks && t < 2; t++) yield* this.#sum(blocks);
