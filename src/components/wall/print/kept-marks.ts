@@ -1,6 +1,6 @@
 const KEY = 'pullstack.marks';
-/** More are forgotten, the oldest first. */
-const MOST = 2000;
+/** More on walls that do not hang are forgotten, the oldest first. */
+const MOST_ELSEWHERE = 2000;
 
 type Place = Pick<Storage, 'getItem' | 'setItem'>;
 
@@ -43,8 +43,10 @@ export class KeptMarks {
     const now = back.length === 0 ? selected : new Set([...selected, ...back]);
     // A wall of 10,000 without marks is not gone through.
     if (marks.size > 0 || now.size > 0) keys.forEach((key, i) => (now.has(i) ? marks.add(key) : marks.delete(key)));
+    const here = new Set(now.size === 0 ? [] : keys.filter((_, i) => now.has(i)));
+    const elsewhere = [...marks].filter((key) => !here.has(key)).slice(-MOST_ELSEWHERE);
     try {
-      this.place().setItem(KEY, JSON.stringify([...marks].slice(-MOST)));
+      this.place().setItem(KEY, JSON.stringify([...elsewhere, ...here]));
     } catch {
       // Without a place to keep them marks last as long as the page.
     }

@@ -33,6 +33,18 @@ describe('what is selected on a wall', () => {
     expect([...again.keep(new Set(), keys)]).toEqual([]);
   });
 
+  it('should come back however many they are, and of other walls the latest', () => {
+    const storage = tab();
+    const many = Array.from({ length: 10_000 }, (_, i) => `print ${i}`);
+    const all = new Set(many.keys());
+    const before = new KeptMarks(() => storage);
+    before.keep(new Set([0]), ['of another wall']);
+    before.keep(all, many);
+    const again = new KeptMarks(() => storage);
+    expect(again.keep(new Set(), many)).toEqual(all);
+    expect([...again.keep(new Set(), ['of another wall'])]).toEqual([0]);
+  });
+
   it('should be as it is where nothing is kept, or nothing of ours', () => {
     const chosen = new Set([1]);
     for (const text of ['{', '{"a":1}', '"abc"', 'null']) expect(new KeptMarks(() => tab(text)).keep(chosen, keys)).toBe(chosen);
