@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { editionRecord, type EditionRecord } from '../../engine/log/edition/edition-sheets.ts';
+import { editionRecord, type EditionRecord, goodSheets } from '../../engine/log/edition/edition-sheets.ts';
 import type { Edition } from '../../engine/log/edition/edition.ts';
 import { minDeltaEOf, type OrderPairs } from '../../engine/log/turns.ts';
 import type { LogEvent, VisitHead } from '../../engine/log/types.ts';
@@ -14,6 +14,8 @@ interface VisitsRead {
   /** The visit that the edition is told from. */
   chosen: VisitHead | undefined;
   list: readonly LogEvent[];
+  /** Good sheets of the recipe in the chosen visit. */
+  good: number;
 }
 
 /** The logged visits that print a recipe, and what the log of the chosen one makes of its edition. */
@@ -29,6 +31,8 @@ export class EditionVisits implements ReactiveController {
   private found: { edition: Edition; events: readonly LogEvent[]; record: EditionRecord } | null = null;
   /** First to last. */
   heads: readonly VisitHead[] = [];
+  /** Good sheets of the recipe in the visit that is read; 0 where none was logged. */
+  good = 0;
 
   constructor(host: ReactiveControllerHost, store: () => AppStore) {
     this.host = host;
@@ -48,12 +52,13 @@ export class EditionVisits implements ReactiveController {
         .sort((a, b) => a.begunMs - b.begunMs || (a.id < b.id ? -1 : 1));
       const chosen = heads.find((head) => head.id === visit) ?? heads.at(-1);
       const list = chosen === undefined ? [] : ((await saver.readEvents?.(chosen.id)) ?? []);
-      return { heads, chosen, list };
+      return { heads, chosen, list, good: chosen === undefined ? 0 : goodSheets(recipe, chosen, list) };
     });
   }
 
-  private take({ heads, chosen, list }: VisitsRead): void {
+  private take({ heads, chosen, list, good }: VisitsRead): void {
     this.heads = heads;
+    this.good = good;
     this.events = chosen === undefined ? null : { visit: chosen.id, list };
     this.pairs = chosen === undefined ? () => null : workerPairs(minDeltaEOf(chosen), () => this.changed());
     this.changed();

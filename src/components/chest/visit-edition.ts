@@ -60,6 +60,9 @@ export class VisitEdition extends LitElement {
       .fields input {
         width: 100%;
       }
+      .offered {
+        margin-top: var(--space-5);
+      }
       .warn {
         margin-top: var(--space-5);
         padding-left: var(--space-6);
@@ -89,7 +92,7 @@ export class VisitEdition extends LitElement {
   @state() private alone = true;
   @query('dialog') private dialog!: HTMLDialogElement;
   private readonly visits = new EditionVisits(this, () => this.store);
-  private fresh: Edition | null = null;
+  private fresh: { edition: Edition; sheets: number } | null = null;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -103,11 +106,30 @@ export class VisitEdition extends LitElement {
     void this.updateComplete.then(() => this.dialog.showModal());
   }
 
+  private get kept(): Edition | undefined {
+    return this.store.project.editions?.find((edition) => edition.recipe === this.recipe.id);
+  }
+
+  /** Sheets that there are for it: the good ones of the log, else those that the Press is to print; 0 where there are none. */
+  private get sheets(): number {
+    return this.visits.good > 0
+      ? this.visits.good
+      : (this.store.project.visit.find(({ recipe }) => recipe === this.recipe.id)?.sheets ?? 0);
+  }
+
   private get edition(): Edition {
-    const kept = this.store.project.editions?.find((edition) => edition.recipe === this.recipe.id);
+    const { kept, fresh, sheets, recipe } = this;
     if (kept !== undefined) return kept;
-    if (this.fresh?.recipe !== this.recipe.id) this.fresh = newEdition(this.recipe);
-    return this.fresh;
+    if (fresh?.edition.recipe === recipe.id && fresh.sheets === sheets) return fresh.edition;
+    const edition = newEdition(recipe, sheets);
+    this.fresh = { edition, sheets };
+    return edition;
+  }
+
+  /** Why just these numbers are offered. */
+  private get offered(): string {
+    if (this.kept !== undefined || this.typed !== null || this.sheets === 0) return '';
+    return this.visits.good > 0 ? say.offeredForGoodSheets(this.sheets) : say.offeredForSheetsAtPress(this.sheets);
   }
 
   /** Kept as it is said, so that closing the window loses nothing; undo takes it back. */
@@ -170,6 +192,7 @@ export class VisitEdition extends LitElement {
         )}
       </div>
       <div class="row">${box('bat', say.oneApprovedStandardBAT)} ${box('variable', say.variableEditionEV)}</div>
+      ${this.offered === '' ? nothing : html`<p class="soft small offered">${this.offered}</p>`}
       ${problems.map((problem) => html`<p class="warn">${problem.message}</p>`)}
       <p class="marks small" aria-label=${say.numbering}>${marks.join(' · ')}</p>
       <p class="soft small">${say.pencilTheseBelowPrinted}</p>
@@ -178,6 +201,7 @@ export class VisitEdition extends LitElement {
 
   private renderPress(marks: number, impossible: boolean) {
     const spares = this.sparesFor(marks);
+    const tooMany = marks + spares > MOST_SHEETS;
     const others = this.store.project.visit.filter((run) => run.recipe !== this.recipe.id).length;
     return html`<section aria-label=${say.toPress}>
       <h3>${say.toPress}</h3>
@@ -195,8 +219,9 @@ export class VisitEdition extends LitElement {
             ? nothing
             : html`<label><input type="checkbox" .checked=${this.alone} @change=${(event: Event) => (this.alone = (event.target as HTMLInputElement).checked)} />${say.byItselfLeaveOther(others)}</label>`
         }
-        <button type="button" class="main" ?disabled=${impossible || marks + spares > MOST_SHEETS} @click=${() => this.take(marks, spares)}>${say.takeSheetsToPress(marks + spares)}</button>
+        <button type="button" class="main" ?disabled=${impossible || tooMany} @click=${() => this.take(marks, spares)}>${say.takeSheetsToPress(marks + spares)}</button>
       </div>
+      ${tooMany && !impossible ? html`<p class="warn">${say.sheetsAreTooMany(marks, spares, MOST_SHEETS)}</p>` : nothing}
       <p class="soft small" style="margin-top: 8px">${say.spareSheetsArePulled}</p>
     </section>`;
   }

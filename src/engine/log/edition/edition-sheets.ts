@@ -105,6 +105,11 @@ export function editionRecord(edition: Edition, head: VisitHead, events: readonl
   return { sheets, dates, problems: recordProblems(edition, sheets) };
 }
 
+/** How many good sheets of a recipe a visit has, printed or still to be printed, overs and proofs among them. */
+export function goodSheets(recipe: string, head: VisitHead, events: readonly LogEvent[]): number {
+  return sheetsAsPulled(head, events, () => null).filter((sheet) => head.recipes[sheet.recipe]?.id === recipe && !sheet.spoiled).length;
+}
+
 /**
  * The order in which the pulls of an edition began to go down, where a pull order made it another
  * than the recipe's.

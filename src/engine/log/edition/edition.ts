@@ -55,11 +55,32 @@ export interface Edition {
   marks: ChosenMark[];
 }
 
-/** An edition of which nothing was said yet. */
-export function newEdition(recipe: Pick<Recipe, 'id' | 'title'>): Edition {
+/** From so many sheets on one is spared as the approved standard, and one for the printer. */
+const LEAST_FOR = { bat: 8, pp: 12 };
+
+/** Artist's proofs for each impression of an edition that nobody has counted yet; common practice, no source. */
+const AP_PROPOSED = 0.1;
+
+/** What 24 sheets give. */
+const USUAL_COUNTS: EditionCounts = { impressions: 20, ap: 2, pp: 1, hc: 0, bat: true, variable: false };
+
+/** An edition of exactly so many sheets: impressions, and of proofs what the number allows; common practice, no source. */
+function countsFor(sheets: number): EditionCounts {
+  const bat = sheets >= LEAST_FOR.bat;
+  const pp = sheets >= LEAST_FOR.pp ? 1 : 0;
+  const rest = sheets - pp - (bat ? 1 : 0);
+  const ap = Math.round((rest * AP_PROPOSED) / (1 + AP_PROPOSED));
+  return { ...USUAL_COUNTS, impressions: rest - ap, ap, pp, bat };
+}
+
+/**
+ * An edition of which nothing was said yet.
+ * @param sheets good ones that there are for it, or that are to be printed; absent or 0 = nobody knows, so that it is the usual one
+ */
+export function newEdition(recipe: Pick<Recipe, 'id' | 'title'>, sheets = 0): Edition {
   return {
     recipe: recipe.id,
-    counts: { impressions: 20, ap: 2, pp: 1, hc: 0, bat: true, variable: false },
+    counts: sheets > 0 ? countsFor(Math.min(sheets, MOST_SHEETS)) : { ...USUAL_COUNTS },
     words: { artist: '', title: recipe.title, year: '', workshop: '', dates: '', rejects: '', approved: '', other: '' },
     fates: [],
     marks: [],
@@ -92,20 +113,17 @@ export function editionMarks(counts: EditionCounts): string[] {
  */
 export function checkEdition(counts: EditionCounts): Problem[] {
   const named = [
-    ['impressions', counts.impressions, 1],
+    [say.impressions, counts.impressions, 1],
     [say.artistsProofs, counts.ap, 0],
     [say.printersProofs, counts.pp, 0],
     [say.horsCommerce, counts.hc, 0],
   ] as const;
   for (const [name, count, least] of named) {
     if (!Number.isInteger(count) || count < least || count > MOST_SHEETS) {
-      return [
-        {
-          code: 'edition.count',
-          message: say.numberOfIsGive(name, count, least, MOST_SHEETS),
-          where: name,
-        },
-      ];
+      const message = Number.isNaN(count)
+        ? say.numberOfIsMissing(name, least, MOST_SHEETS)
+        : say.numberOfIsGive(name, count, least, MOST_SHEETS);
+      return [{ code: 'edition.count', message, where: name }];
     }
   }
   const problems: Problem[] = [];

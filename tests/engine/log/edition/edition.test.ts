@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkEdition, type EditionCounts, editionFacts, editionMarks } from '../../../../src/engine/log/edition/edition.ts';
+import { checkEdition, type EditionCounts, editionFacts, editionMarks, newEdition } from '../../../../src/engine/log/edition/edition.ts';
 import { recipeOf } from '../../../../src/engine/recipe/write.ts';
 import { smallProject } from '../../../helpers/small-project.ts';
 
@@ -35,6 +35,19 @@ describe('checkEdition', () => {
       expect(checkEdition({ ...counts, ...wrong }).map((problem) => problem.code)).toEqual(['edition.count']);
     }
     expect(checkEdition({ ...counts, impressions: 495, ap: 30 })[0]!.code).toBe('edition.sheets');
+  });
+});
+
+describe('newEdition', () => {
+  it('should offer exactly the sheets that there are, with proofs as glossaries of the trade have them', () => {
+    const recipe = { id: 'a', title: 'A' };
+    for (let sheets = 1; sheets <= 500; sheets++) {
+      const { counts } = newEdition(recipe, sheets);
+      expect(editionMarks(counts)).toHaveLength(sheets);
+      expect(checkEdition(counts)).toEqual([]);
+    }
+    expect(editionMarks(newEdition(recipe, 4).counts)).toEqual(['1/4', '2/4', '3/4', '4/4']);
+    expect(newEdition(recipe, 24).counts).toEqual(newEdition(recipe).counts);
   });
 });
 

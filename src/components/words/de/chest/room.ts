@@ -83,6 +83,12 @@ export const say: typeof english = {
   horsCommerceHC: 'Hors commerce (HC)',
   isAtPressWithSheets: (title, sheets) =>
     `${title} ist an der Presse mit ${counted(sheets, { one: 'Bogen', other: 'Bögen' })}. Die Druckfolge suchen, dann jeden Bogen ins Protokoll eintragen: seine Nummer steht danach hier.`,
+  offeredForGoodSheets: (sheets) =>
+    `Vorgeschlagen für ${counted(sheets, { one: 'guten Bogen', other: 'gute Bögen' })} des Besuchs unten; für eine größere Auflage mehr Bögen drucken.`,
+  offeredForSheetsAtPress: (sheets) =>
+    `Vorgeschlagen für ${counted(sheets, { one: 'Bogen', other: 'Bögen' })}, so viele wie an der Presse gedruckt werden sollen; unten geht auch eine andere Zahl dorthin.`,
+  sheetsAreTooMany: (marks, spares, mostSheets) =>
+    `${counted(marks, { one: 'Bogen', other: 'Bögen' })} mit Bezeichnung und ${spares} Zuschussbögen sind mehr als die ${mostSheets}, die ein Besuch fasst; weniger Zuschussbögen nehmen oder die Auflage verkleinern.`,
   oneApprovedStandardBAT: 'Ein druckreifes Muster (BAT)',
   variableEditionEV: 'Variable Auflage (EV)',
   numbering: 'Nummerierung',

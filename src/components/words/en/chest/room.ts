@@ -94,6 +94,12 @@ export const say = speak('chest/room', {
   horsCommerceHC: 'Hors commerce (HC)',
   isAtPressWithSheets: (title: string, sheets: number) =>
     `${title} is at the Press with ${counted(sheets, { one: 'sheet', other: 'sheets' })}. Find its pull order, then log each sheet: come back here for its number.`,
+  offeredForGoodSheets: (sheets: number) =>
+    `Offered for the ${counted(sheets, { one: 'good sheet', other: 'good sheets' })} of the visit below; for a larger edition, print more sheets.`,
+  offeredForSheetsAtPress: (sheets: number) =>
+    `Offered for the ${counted(sheets, { one: 'sheet', other: 'sheets' })} that the Press is to print; another number is taken there below.`,
+  sheetsAreTooMany: (marks: number, spares: number, mostSheets: number) =>
+    `${counted(marks, { one: 'sheet', other: 'sheets' })} with a mark and ${spares} spare are more than the ${mostSheets} that one visit holds; take fewer spare sheets or make the edition smaller.`,
   oneApprovedStandardBAT: 'One approved standard (BAT)',
   variableEditionEV: 'Variable edition (EV)',
   numbering: 'Numbering',

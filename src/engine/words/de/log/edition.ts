@@ -12,11 +12,13 @@ export const say: typeof english = {
     `Bogen ${number}, ${mark}, ist anders gedruckt als im Rezept${otherwise}; ihn nicht aufnehmen oder die Auflage als variabel (EV) bezeichnen.`,
   sheetWasToBe: (number, mark) =>
     `Bogen ${number} sollte ${mark} werden, ist aber verdruckt; die Bezeichnung ging an einen anderen Bogen, also ansehen, was mit Bleistift geschrieben ist.`,
+  impressions: 'Abzüge',
   artistsProofs: 'Künstlerabzüge',
   printersProofs: 'Druckerabzüge',
   horsCommerce: 'Hors-commerce-Abzüge',
   numberOfIsGive: (name, count, least, mostSheets) =>
     `Diese Zahl geht nicht: ${name} ${count}. Eine ganze Zahl von ${least} bis ${mostSheets} angeben.`,
+  numberOfIsMissing: (name, least, mostSheets) => `Hier fehlt eine Zahl: ${name}. Eine ganze Zahl von ${least} bis ${mostSheets} angeben.`,
   sheetsAreMoreThan: (sheets, mostSheets) =>
     `${sheets} Bögen sind mehr als die ${mostSheets}, die ein Besuch fasst; die Auflage verkleinern.`,
   artistsProofsAreOf: (ap, round) =>

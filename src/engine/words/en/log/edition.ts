@@ -11,11 +11,14 @@ export const say = speak('engine/log/edition', {
     `Sheet ${number}, ${mark}, was pulled differently from the recipe${otherwise}; keep it out, or call the edition variable (EV).`,
   sheetWasToBe: (number: number, mark: string) =>
     `Sheet ${number} was to be ${mark}, but it is spoiled; the mark went to another sheet, so look at what is pencilled.`,
+  impressions: 'impressions',
   artistsProofs: 'artist’s proofs',
   printersProofs: 'printer’s proofs',
   horsCommerce: 'hors commerce',
   numberOfIsGive: (name: string, count: number, least: number, mostSheets: number) =>
     `The number of ${name} is ${count}; give a whole number from ${least} to ${mostSheets}.`,
+  numberOfIsMissing: (name: string, least: number, mostSheets: number) =>
+    `Give the number of ${name}: a whole number from ${least} to ${mostSheets}.`,
   sheetsAreMoreThan: (sheets: number, mostSheets: number) =>
     `${sheets} sheets are more than the ${mostSheets} that one visit can hold; make the edition smaller.`,
   artistsProofsAreOf: (ap: number, round: number) =>
