@@ -135,7 +135,12 @@ describe('a wall that one comes back to', () => {
     const { page, errors } = wide;
     const wall = page.locator('wall-room');
     const count = page.getByLabel('How many');
-    await count.fill('900');
+    await count.fill((await count.inputValue()) === '900' ? '901' : '900');
+    // Settings that are drawn anew meanwhile leave alone what is typed.
+    await page.locator('wall-settings').evaluate(async (settings) => {
+      (settings as unknown as { requestUpdate(): void }).requestUpdate();
+      await (settings as unknown as { updateComplete: Promise<boolean> }).updateComplete;
+    });
     await count.press('Enter');
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('running');
     await enter(page, 'Chest');

@@ -7,6 +7,7 @@ import '../../ui/kit/number-field.ts';
 import { labOfSwatch, labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
+import { unlessTyped } from '../../ui/typed/unless-typed.ts';
 import { say } from '../../words/en/inks/add.ts';
 import { markStyles, OUTSIDE_WORDS } from '../overprint/marked-swatch.ts';
 
@@ -151,7 +152,7 @@ export class ColourField extends LitElement {
             autocomplete="off"
             spellcheck="false"
             maxlength="9"
-            .value=${live(this.badHex === '' ? hex : this.badHex)}
+            ${unlessTyped(this.badHex === '' ? hex : this.badHex)}
             aria-invalid=${this.badHex === '' ? nothing : 'true'}
             @change=${onText}
           />

@@ -1,6 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { live } from 'lit/directives/live.js';
 import { numberText, typedNumber } from '../../../engine/base/typed-number.ts';
 import { filmOfSheet, type PrepareBudget, type PrepareBy } from '../../../engine/explore/prepare/budget.ts';
 import type { Paper } from '../../../engine/ink/types.ts';
@@ -9,6 +8,7 @@ import { fixed } from '../../../engine/words/language.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
+import { unlessTyped } from '../../ui/typed/unless-typed.ts';
 import { say } from '../../words/en/wall/prepare.ts';
 import { fieldsStyle } from './prepare-style.ts';
 
@@ -55,7 +55,7 @@ export class PrepareBudgetFields extends LitElement {
     const refused = this.refused?.name === name ? this.refused : null;
     const text = refused?.text ?? (value === undefined ? '' : numberText(value, decimalSign()));
     return html`<label class="amount"><span>${label}</span>
-      <input type="text" inputmode="decimal" placeholder=${say.any} .value=${live(text)} @change=${(event: Event) => this.set(name, event.target as HTMLInputElement)} />
+      <input type="text" inputmode="decimal" placeholder=${say.any} ${unlessTyped(text)} @change=${(event: Event) => this.set(name, event.target as HTMLInputElement)} />
       <span class="soft">${unit}</span></label>
       ${refused === null ? nothing : html`<p class="small" role="alert">${refused.why}</p>`}`;
   }

@@ -13,7 +13,7 @@ import { controls } from '../../ui/controls-style.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
 import '../../ui/print/picture-view.ts';
-import { stepOnArrows, typedIn } from '../../ui/typed-input.ts';
+import { stepOnArrows, typedIn } from '../../ui/typed/typed-input.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 import { say } from '../../words/en/wall/print.ts';

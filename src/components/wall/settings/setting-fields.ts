@@ -12,7 +12,8 @@ import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
 import type { Fold } from '../../ui/kit/fold.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
-import { stepOnArrows, typedIn } from '../../ui/typed-input.ts';
+import { stepOnArrows, typedIn } from '../../ui/typed/typed-input.ts';
+import { unlessTyped } from '../../ui/typed/unless-typed.ts';
 import { say } from '../../words/en/wall/settings.ts';
 import { fieldLine } from './field-line-style.ts';
 
@@ -175,7 +176,7 @@ export abstract class WallMore extends LitElement {
           aria-valuenow=${ifDefined(shown === '' ? undefined : shown)}
           @keydown=${(event: KeyboardEvent) => stepOnArrows(event, range.step * shownTimes)}
           placeholder=${empty}
-          .value=${live(shown.replace('.', decimalSign()))}
+          ${unlessTyped(shown.replace('.', decimalSign()))}
           @change=${(event: Event) => {
             const input = event.target as HTMLInputElement;
             const typed = typedIn(input);

@@ -15,7 +15,8 @@ import { controls } from '../../ui/controls-style.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
 import './order-count.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
-import { stepOnArrows, typedIn } from '../../ui/typed-input.ts';
+import { stepOnArrows, typedIn } from '../../ui/typed/typed-input.ts';
+import { unlessTyped } from '../../ui/typed/unless-typed.ts';
 import { say } from '../../words/en/wall/settings.ts';
 import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
 import './wall-limits.ts';
@@ -69,7 +70,7 @@ export class WallSettings extends LitElement {
         aria-valuemax=${ifDefined(greatest === Infinity ? undefined : greatest)}
         aria-valuenow=${explore[key]}
         @keydown=${(event: KeyboardEvent) => stepOnArrows(event, range.step)}
-        .value=${live(String(explore[key]).replace('.', decimalSign()))}
+        ${unlessTyped(String(explore[key]).replace('.', decimalSign()))}
         @change=${(event: Event) => {
           const input = event.target as HTMLInputElement;
           const typed = typedIn(input);
@@ -140,7 +141,7 @@ export class WallSettings extends LitElement {
             autocomplete="off"
             spellcheck="false"
             maxlength="80"
-            .value=${live(explore.seed)}
+            ${unlessTyped(explore.seed)}
             @change=${(event: Event) => this.change({ seed: (event.target as HTMLInputElement).value.trim() })}
           />
           <button type="button" @click=${() => this.change({ seed: nextSeed(explore.seed) })}>${say.anotherWall}</button>

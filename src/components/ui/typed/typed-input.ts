@@ -1,5 +1,5 @@
-import { numberText, typedNumber } from '../../engine/base/typed-number.ts';
-import { decimalSign } from './length-unit.ts';
+import { numberText, typedNumber } from '../../../engine/base/typed-number.ts';
+import { decimalSign } from '../length-unit.ts';
 
 /**
  * The number in a text field, with a point or a comma; NaN for an empty field and for what is no number,
