@@ -90,11 +90,12 @@ describe('a wall as one chooses', () => {
     const arranged = await sequence();
     await page.getByRole('slider', { name: 'From what I choose to what I never chose' }).fill('100');
     await expect.poll(sequence).not.toBe(arranged);
+    const never = await sequence();
     await page.reload();
     await enter(page, 'Wall');
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
-    await page.getByLabel('Arrange the prints').selectOption({ label: 'as I choose' });
     await expect.poll(() => told.textContent()).toMatch(/^5 choices so far/u);
+    await expect.poll(sequence).toBe(never);
     await page.getByRole('button', { name: 'What was taught' }).click();
     await list.getByRole('button', { name: 'Forget all 5 choices' }).click();
     await list.getByText('Nothing yet.').waitFor();

@@ -7,7 +7,8 @@ import { say } from '../../words/en/wall/hang.ts';
 import type { MeasureKey } from '../print/print-facts.ts';
 import { BY_NUMBER, type HangChoice } from './hanging.ts';
 
-const WAYS: [HangChoice['way'], string][] = [
+/** The ways in which prints hang, and what they are called. */
+export const WAYS: readonly [HangChoice['way'], string][] = [
   ['number', say.inOrderFound],
   ['taste', say.asIChoose],
   ['likeness', say.alikeSideBySide],

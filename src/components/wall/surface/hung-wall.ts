@@ -9,9 +9,10 @@ import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { Stand } from '../../canvas/camera/steering.ts';
 import { dropAside, type PagesAside } from '../../canvas/draw/print-pages.ts';
+import { fetchPart } from '../../ui/kit/late.ts';
 import { say } from '../../words/en/wall/surface.ts';
 import { GuestPrints } from '../hang/guest-prints.ts';
-import { Hanging } from '../hang/hanging.ts';
+import { BY_NUMBER, type HangChoice, Hanging } from '../hang/hanging.ts';
 import type { PrintFacts } from '../print/print-facts.ts';
 import { SceneHolder } from './scene-holder.ts';
 import type { WallSurface } from './wall-surface.ts';
@@ -66,6 +67,14 @@ export abstract class HungWall extends LitElement {
 
   /** Says why the prints could not be hung as asked. */
   protected abstract trouble(sentence: string): void;
+
+  /** Hangs the prints in another way, or others of them. */
+  protected abstract rehangBy(change: Partial<Pick<Hanging, 'choice' | 'ranges'>>): void;
+
+  /** Fetches a part of the wall that stands empty until its code has come. */
+  protected fetch(load: () => Promise<unknown>): void {
+    fetchPart(load, (sentence) => this.trouble(sentence));
+  }
 
   /** Indices of the prints in the order in which they hang. */
   protected get sequence(): readonly number[] {
@@ -192,6 +201,19 @@ export abstract class HungWall extends LitElement {
       ({ keptMarks }) => (this.selected = keptMarks.keep(this.selected, this.hanging.facts.keys)),
       () => {},
     );
+  }
+
+  /** Hangs the prints as they hung before the page was loaded, unless that was chosen anew meanwhile. */
+  protected async hangAsBefore(): Promise<void> {
+    const { keptChoice } = await import('../hang/kept-choice.ts');
+    const choice = keptChoice();
+    if (choice !== null && this.hanging.choice === BY_NUMBER) this.rehangBy({ choice });
+  }
+
+  /** Hangs the prints as it was chosen, and keeps that for a reload of the page. */
+  protected hangBy(choice: HangChoice): void {
+    this.rehangBy({ choice });
+    this.fetch(async () => (await import('../hang/kept-choice.ts')).keepChoice(choice));
   }
 
   private taughtChanged(): void {

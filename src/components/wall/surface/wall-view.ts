@@ -2,7 +2,6 @@ import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import type { TasteChoice } from '../../../engine/explore/taste/choices.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { fetchPart } from '../../ui/kit/late.ts';
 import type { PictureOut } from '../../ui/print/picture-out.ts';
 import type { HangEvent } from '../hang/hang-choice.ts';
 import type { Hanging } from '../hang/hanging.ts';
@@ -65,15 +64,13 @@ export class WallView extends HungWall {
     super.updated(changed);
     if (this.wordsAsked || this.found === 0) return;
     this.wordsAsked = true;
-    setTimeout(() => this.fetch(() => Promise.all([import('../print/print-why.ts'), import('../print/wall-actions.ts')])));
+    setTimeout(() => {
+      this.fetch(() => Promise.all([import('../print/print-why.ts'), import('../print/wall-actions.ts')]));
+      this.fetch(() => this.hangAsBefore());
+    });
   }
 
-  /** Fetches a part of the wall that stands empty until its code has come. */
-  private fetch(load: () => Promise<unknown>): void {
-    fetchPart(load, (sentence) => this.trouble(sentence));
-  }
-
-  private rehangBy(change: Partial<Pick<Hanging, 'choice' | 'ranges'>>): void {
+  protected rehangBy(change: Partial<Pick<Hanging, 'choice' | 'ranges'>>): void {
     if (change.choice?.way === 'taste') this.fetch(() => import('../taste/wall-taste.ts'));
     Object.assign(this.hanging, change);
     // Another print comes to hang under the mouse.
@@ -174,7 +171,7 @@ export class WallView extends HungWall {
       .known=${this.known}
       .drawer=${this.drawer}
       .relative=${this.relative}
-      @hang=${(event: HangEvent) => this.rehangBy({ choice: event.detail })}
+      @hang=${(event: HangEvent) => this.hangBy(event.detail)}
       @answering=${(event: CustomEvent<boolean>) => (this.quiet = event.detail ? 'answering' : 'no')}
       @arrange=${() => void this.rehang()}
     ></wall-taste>`;
@@ -207,7 +204,7 @@ export class WallView extends HungWall {
       @click=${this.onClick}
       @keydown=${this.onKey}
       @line=${(event: CustomEvent<LineAction>) => this.act(event.detail, this.focused)}
-      @hang=${(event: HangEvent) => this.rehangBy({ choice: event.detail })}
+      @hang=${(event: HangEvent) => this.hangBy(event.detail)}
     ></wall-line>`;
   }
 
