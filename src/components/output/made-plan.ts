@@ -18,4 +18,6 @@ export interface MadePlan {
   screenStates?: ReadonlyMap<string, FrameState>;
   /** What is said in the Drawer of the insides of their frames, by the planner's key. */
   frameSizes?: ReadonlyMap<string, FrameSize>;
+  /** Ids of screens in the Drawer, by the planner's key, of which it can be said whether they are made. */
+  drawerScreens?: ReadonlyMap<string, string>;
 }

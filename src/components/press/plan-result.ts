@@ -10,6 +10,7 @@ import '../ui/log/log-sheets.ts';
 import type { MadePlan } from '../output/made-plan.ts';
 import type { PaperAsked, PaperChoice } from '../output/papers/paper-choice.ts';
 import type { StatePictures } from '../ui/print/state-pictures.ts';
+import { say as planWords } from '../words/en/press/plan.ts';
 import { say } from '../words/en/press/room.ts';
 import { nowEndWords, outsideWords } from '../words/now-words.ts';
 import { unmadeWords } from '../words/supply-words.ts';
@@ -24,6 +25,7 @@ import { nextOnSheet } from './next/press-next.ts';
 import { strayedLine } from './next/strayed.ts';
 import { haveReady } from './plan/have-ready.ts';
 import { planHead } from './plan/plan-head.ts';
+import { tellMade } from './plan/screen-made.ts';
 import { stencilList } from './plan/stencil-list.ts';
 import type { PressVisit } from './press-visit.ts';
 import './sheet/papers-out.ts';
@@ -119,10 +121,16 @@ export function planResult(result: PlanResult) {
   `;
 }
 
-/** Which of its screens are not made yet, where the Drawer or a prep list says of any how it stands. */
-function unmade({ plan, screenStates }: MadePlan) {
+/** Which of its screens are not made yet, or that nothing is said of any, and one button that says that they are. */
+function unmade({ plan, screenStates, drawerScreens = new Map() }: MadePlan) {
+  const keys = [...drawerScreens.keys()].filter((key) => screenStates?.get(key) !== 'made');
   const words = unmadeWords(plan, screenStates);
-  return words === '' ? nothing : html`<p>${words}</p>`;
+  if (words === '' && (screenStates !== undefined || keys.length === 0)) return nothing;
+  const label = words === '' ? planWords.allAreMade(keys.length) : planWords.theyAreMade(keys.length);
+  const all = html`<button @click=${({ currentTarget }: Event) => tellMade(currentTarget, { keys, made: true })}>${label}</button>`;
+  return words === ''
+    ? html`<p class="soft small">${planWords.nothingSaysWhich(keys.length)} ${all}</p>`
+    : html`<p><b>${words}</b> ${keys.length === 0 ? nothing : all}</p>`;
 }
 
 /** How good the order is. */

@@ -12,6 +12,7 @@ import { KeepAwake } from './log/keep-awake.ts';
 import './log/log-press.ts';
 import type { LogPress } from './log/log-press.ts';
 import { askAnew, planResult } from './plan-result.ts';
+import { framesTold, type ScreensMade } from './plan/screen-made.ts';
 import { supplyStyles } from './plan/supplies.ts';
 import { nothingKept, whatToPrint } from './plan/what-to-print.ts';
 import { pressStyles } from './press-style.ts';
@@ -56,6 +57,7 @@ export class PressRoom extends LitElement {
     super.connectedCallback();
     new StoreController(this, this.store);
     this.store.addEventListener('press-saved', this.takeStock);
+    this.addEventListener('screens-made', this.sayMade);
     window.addEventListener('keydown', this.printKey);
     this.takeStock();
   }
@@ -63,6 +65,7 @@ export class PressRoom extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.store.removeEventListener('press-saved', this.takeStock);
+    this.removeEventListener('screens-made', this.sayMade);
     window.removeEventListener('keydown', this.printKey);
   }
 
@@ -72,6 +75,12 @@ export class PressRoom extends LitElement {
     if (!asked || this.store.room !== 'press' || this.sheet === null) return;
     event.preventDefault();
     void this.print();
+  };
+
+  private readonly sayMade = (event: Event): void => {
+    const { drawerScreens } = this.visit.made ?? {};
+    const frames = framesTold(this.store.project.frames, (event as CustomEvent<ScreensMade>).detail, drawerScreens);
+    this.store.dispatch({ kind: 'set-frames', frames });
   };
 
   /** Shows the paper as it is kept, also when another tab has kept it. */

@@ -120,7 +120,7 @@ export class PressVisit implements ReactiveController {
     const shown = this.run.made;
     const busy = (): boolean => this.run.made !== (anew ? shown : null) || this.run.running || this.store.opened !== this.opened;
     if (record === null || busy()) return;
-    if (shown !== null && this.log.head?.id === record.head.id && sameText(shown.plan, record.made.plan)) return;
+    if (shown !== null && this.log.head?.id === record.head.id && JSON.stringify(shown.plan) === JSON.stringify(record.made.plan)) return;
     try {
       await this.log.resume(record.head);
     } catch (error) {
@@ -139,7 +139,8 @@ export class PressVisit implements ReactiveController {
   /** The order as it is worked. */
   get made(): MadePlan | null {
     const { made } = this.run;
-    return made === null ? null : this.screens.made(this.clock.made(made, this.log, this.earlier.noted), this.store.project);
+    if (made === null) return null;
+    return this.screens.made(this.clock.made(made, this.log, this.earlier.noted), this.store.project, this.log);
   }
 
   /** The same on the clock of what was really ticked; null before the first tick. */
@@ -293,8 +294,4 @@ export class PressVisit implements ReactiveController {
     this.selected = Math.min(this.selected, made.plan.cards.length - 1);
     return fresh;
   }
-}
-
-function sameText(a: unknown, b: unknown): boolean {
-  return JSON.stringify(a) === JSON.stringify(b);
 }

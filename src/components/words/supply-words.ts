@@ -3,6 +3,7 @@ import type { TestSheet } from '../../engine/log/test-sheet.ts';
 import { type VisitFigures, wholeFigures } from '../../engine/visit/visit-figures.ts';
 import type { InkNeed, PressPlan } from '../../engine/visit/visit.ts';
 import { say } from './en/phrases/plan.ts';
+import { frameWord } from './frame-words.ts';
 import { gramsText, listed } from './plan-words.ts';
 
 /** Where the grams come from, since most of it is from memory. */
@@ -71,6 +72,26 @@ export function unmadeWords({ cards }: Pick<PressPlan, 'cards'>, states: Readonl
   const [first] = missing;
   if (first === undefined) return '';
   return say.screensNotMade(keys.length > MOST_SCREENS_NAMED ? '' : listed(keys), keys.length, first.number);
+}
+
+/** What more is said of a screen that is not made yet: 'film made'; null where it is made, and where nothing is said of any. */
+function unmadeHow(key: string, states: ReadonlyMap<string, FrameState> | undefined): string | null {
+  const state = states?.get(key) ?? 'drawn';
+  if (states === undefined || state === 'made') return null;
+  return state === 'film made' || state === 'reclaimed' ? frameWord(state) : '';
+}
+
+/** Beside the box to tick when a screen is made: 'Not made yet, film made: tick when it is'. */
+export function madeWords(key: string, states: ReadonlyMap<string, FrameState> | undefined): { words: string; unmade: boolean } {
+  const how = unmadeHow(key, states);
+  if (how !== null) return { words: say.tickWhenMade(how), unmade: true };
+  return { words: states === undefined ? say.isScreenMade : say.theScreenIsMade, unmade: false };
+}
+
+/** 'Screen 10 is not made yet: film made.'; '' where it is made, and where nothing is said of any screen. */
+export function unmadeLine(key: string, states: ReadonlyMap<string, FrameState> | undefined): string {
+  const how = unmadeHow(key, states);
+  return how === null ? '' : say.screenIsNotMade(key, how);
 }
 
 /** '3 screens to make', or how many of them are made already. */

@@ -2,13 +2,19 @@ import { createCanvas } from '@napi-rs/canvas';
 import { PDFDocument } from 'pdf-lib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { MadePlan } from '../../../src/components/output/made-plan.ts';
+import { benchBlocks } from '../../../src/components/output/papers/bench-blocks.ts';
+import { cardsOf } from '../../../src/components/output/papers/card-blocks.ts';
+import { coverBlocks } from '../../../src/components/output/papers/cover-blocks.ts';
 import { type PaperAsked, pictureRows } from '../../../src/components/output/papers/paper-choice.ts';
 import { stencilBlocks, USUAL_STOCK } from '../../../src/components/output/papers/stencil-blocks.ts';
 import { pullSheetPdf } from '../../../src/components/output/pull-sheet-pdf.ts';
+import { framesTold } from '../../../src/components/press/plan/screen-made.ts';
 import { ScreenStates } from '../../../src/components/press/plan/screen-states.ts';
 import { visitFilms } from '../../../src/components/ui/films/film-offers.ts';
 import { gramsText, wallClock } from '../../../src/components/words/plan-words.ts';
 import { rangesText } from '../../../src/engine/base/words.ts';
+import { withFilms } from '../../../src/engine/explore/prepare/frames.ts';
+import type { SheetAsPulled } from '../../../src/engine/log/as-pulled.ts';
 import { recipeOf, studioOfRecipe } from '../../../src/engine/recipe/write.ts';
 import type { Pull } from '../../../src/engine/stack/types.ts';
 import { setUpInk } from '../../../src/engine/visit/quantities/set-up-ink.ts';
@@ -214,6 +220,34 @@ describe('the papers of a visit', () => {
       block.kind === 'table' ? [block.title] : [],
     );
     expect(heads.filter((title) => /Frames|Exposure/.test(title ?? ''))).toEqual([]);
+  });
+
+  it('should say on the cover, the card and the bench sheet which screens are not made, but not of one that was pulled', () => {
+    const { press, bench, drawer: studio } = smallProject();
+    const recipe = recipeOf(bench, studio, { id: 'a', title: 'A' });
+    const made = planned({ runs: [{ recipe, sheets: 2 }], minDeltaE: 1, press, seed: 'x' }, 20);
+    const textOf = (of: MadePlan): string =>
+      JSON.stringify([coverBlocks(of, 'A', false), cardsOf(of, [...of.plan.cards.keys()]), benchBlocks(of, null)]);
+    const states = new ScreenStates();
+    const nothingSaid = states.made(made, { drawer: studio });
+    expect(textOf(nothingSaid)).not.toMatch(/not made/);
+    expect([...nothingSaid.drawerScreens!.values()].sort()).toEqual(studio.screens.map(({ id }) => id).sort());
+    const frames = framesTold(undefined, { keys: ['1'], made: true }, nothingSaid.drawerScreens);
+    const said = states.made(made, { drawer: studio, frames: withFilms(frames, ['s1', 's2']) });
+    const text = textOf(said);
+    expect(text).toMatch(/Screens [23] and [23] of this order are not made yet; the first is needed for set-up \d+\./);
+    // On its card and on the bench sheet.
+    expect(text.match(/Screen 2 is not made yet: film made\./g)).toHaveLength(2);
+    expect(text.match(/Screen 3 is not made yet\./g)).toHaveLength(2);
+    expect(text).not.toMatch(/Screen 1 is not/);
+    const [, second] = recipe.pulls;
+    const pulled = states.made(
+      said,
+      { drawer: studio, frames },
+      { recipes: [recipe], sheets: [{ recipe: 0, done: [recipe.pulls.indexOf(second!)] } as SheetAsPulled] },
+    );
+    expect(pulled.screenStates!.get('2')).toBe('made');
+    expect(pulled.drawerScreens!.has('2')).toBe(false);
   });
 
   it('should name on the films of a visit the frame said in the Drawer, or the least that its image wants', () => {

@@ -9,6 +9,7 @@ import { dryFrom, waitWords } from '../../words/drying-words.ts';
 import { say } from '../../words/en/output/papers.ts';
 import { instructionWords, noOffset, offsetLines, offsetShort, turnNote } from '../../words/offset-words.ts';
 import { gramsText, setUpTags, wallClock } from '../../words/plan-words.ts';
+import { unmadeLine } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import { cell, type PaperBlock, type PaperCell, type PaperLine, type PaperTable } from './paper-blocks.ts';
 
@@ -78,7 +79,9 @@ function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly numbe
     rows: own.map((at) => ({
       ...(entryAt(plan.times, at).waitMinutes >= 1 ? { over: capital(waitWords(plan, at, false)) } : {}),
       cells: rowCells(made, at, entryAt(inks, at)),
-      under: instructionWords(entryAt(plan.cards, at)),
+      under: [unmadeLine(entryAt(plan.cards, at).screen.key, made.screenStates), ...instructionWords(entryAt(plan.cards, at))].filter(
+        (text) => text !== '',
+      ),
     })),
   };
 }

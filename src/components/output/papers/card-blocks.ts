@@ -15,7 +15,7 @@ import { mixWords } from '../../words/mix-words.ts';
 import { instructionWords, offsetNotes, offsetWords } from '../../words/offset-words.ts';
 import { gramsText, recipeLetter, setUpTags, timeWords, useWord } from '../../words/plan-words.ts';
 import { lastTimeWords } from '../../words/setting-words.ts';
-import { testFirstWords } from '../../words/supply-words.ts';
+import { testFirstWords, unmadeLine } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import type { PaperCard, PaperLine } from './paper-blocks.ts';
 
@@ -59,14 +59,16 @@ function lastTime(settings: readonly SettingNoted[], card: SetUpCard): PaperLine
   return noted === null ? [] : [{ text: lastTimeWords(noted, dayOf(noted.atMs)), size: 'small' }];
 }
 
-function linesOf({ plan, recipes }: MadePlan, at: number): PaperLine[] {
+function linesOf({ plan, recipes, screenStates }: MadePlan, at: number): PaperLine[] {
   const card = entryAt(plan.cards, at);
   const time = plan.times[at];
   const mix = mixWords(card);
   const offset = offsetWords(card);
   return [
     { text: `${capital(offset)}; ${say.strokesStrokes(card.strokes)}`, bold: true, size: 'large' },
-    ...instructionWords(card).map((text) => ({ text, bold: true })),
+    ...[unmadeLine(card.screen.key, screenStates), ...instructionWords(card)]
+      .filter((text) => text !== '')
+      .map((text) => ({ text, bold: true })),
     ...[testFirstWords(plan, at)].filter((text) => text !== '').map((text) => ({ text, bold: true })),
     ...[...offsetNotes(card), ...edgeNotes(card, recipes)].map((text) => ({ text, size: 'small' as const, soft: true })),
     ...(mix === null ? [] : [{ text: mix }]),

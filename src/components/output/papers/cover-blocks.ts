@@ -8,6 +8,7 @@ import { say } from '../../words/en/output/papers.ts';
 import { withinWords } from '../../words/error-words.ts';
 import { nowEndWords } from '../../words/now-words.ts';
 import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline, recipeLetter } from '../../words/plan-words.ts';
+import { unmadeWords } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import type { PaperBlock } from './paper-blocks.ts';
 
@@ -16,13 +17,14 @@ const MOST_TOLD = 3;
 const OUT_OF_DATE = say.outOfDateRecipes;
 
 /** What is printed, how good the order is, room for who printed it when, the recipes, and the cautions. */
-export function coverBlocks({ plan, recipes, clocked }: MadePlan, heading: string, outOfDate: boolean): PaperBlock[] {
+export function coverBlocks({ plan, recipes, clocked, screenStates }: MadePlan, heading: string, outOfDate: boolean): PaperBlock[] {
   const ends = clocked === undefined ? endWords(plan) : say.timesByWhatWasTicked(clocked.at, nowEndWords(clocked.planned, plan));
   const sentences = [boundWords(plan), beginWords(plan), ends, freeSwapWords(plan), needsWords(plan)];
   const more = plan.problems.length - MOST_TOLD;
   const warnings = [
     ...plan.problems.slice(0, MOST_TOLD).map(({ message }) => message),
     ...(more > 0 ? [say.andMoreSuchWarnings(more)] : []),
+    ...[unmadeWords(plan, screenStates)].filter((words) => words !== ''),
     ...(outOfDate ? [OUT_OF_DATE] : []),
   ];
   return [

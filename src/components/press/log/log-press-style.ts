@@ -86,6 +86,22 @@ export const logPressStyle = css`
     width: 44px;
     flex: none;
   }
+  .made {
+    display: flex;
+    align-items: center;
+    gap: var(--space-4);
+    min-height: var(--touch);
+    justify-self: start;
+  }
+  .made input {
+    flex: none;
+    width: 24px;
+    height: 24px;
+  }
+  .unmade {
+    color: var(--accent);
+    font-weight: 600;
+  }
   .offset {
     font-size: var(--type-head);
   }

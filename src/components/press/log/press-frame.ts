@@ -17,16 +17,18 @@ import { plannedAndNow } from '../../words/now-words.ts';
 import { instructionWords, offsetNotes, offsetWords } from '../../words/offset-words.ts';
 import { listed, setUpTags } from '../../words/plan-words.ts';
 import { lastTimeWords } from '../../words/setting-words.ts';
+import { screenMade } from '../plan/screen-made.ts';
 
 /** What is done before the first sheet of a set-up: screen, ink, offset and when, to be read from afar. */
 export function pressFrame(
-  { plan, recipes, settings = [] }: MadePlan,
+  made: MadePlan,
   card: SetUpCard,
   {
     now,
     note,
   }: { /** The order on the clock of what was ticked. */ now: RetimedPlan | null; /** Notes how the screen stands. */ note(): void },
 ) {
+  const { plan, recipes, settings = [] } = made;
   const noted = settingFor(settings, card);
   const index = plan.cards.indexOf(card);
   const tags = setUpTags(plan, index);
@@ -36,6 +38,7 @@ export function pressFrame(
   const wait = (clocked.times[index]?.waitMinutes ?? 0) >= 1 ? say.withA(waitWords(clocked, index, false)) : '';
   return html`<div class="frame">
     <p class="screen">${card.screen.key} ${card.screen.name}</p>
+    ${screenMade(made, card)}
     <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
     <p class="strokes">${say.strokes(card.strokes, tags.length === 0 ? '' : `, ${listed(tags)}`)}</p>
     <p class="offset">${capital(offsetWords(card))}</p>

@@ -1,4 +1,5 @@
 import { html } from 'lit';
+import { withFilms } from '../../../engine/explore/prepare/frames.ts';
 import type { FilmSettings } from '../../../engine/output/film/settings.ts';
 import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
 import type { AppStore } from '../../app-store.ts';
@@ -34,9 +35,13 @@ export function stencilList(made: MadePlan, { store, stock, chooseStock: choose 
     .max=${STOCK_MM.most}
     @pick=${({ detail }: NumberPick) => choose({ ...stock, [name]: detail })}
   ></ps-number>`;
+  const note = (keys: readonly string[]): void => {
+    const ids = keys.flatMap((key) => made.drawerScreens?.get(key) ?? []);
+    store.dispatch({ kind: 'set-frames', frames: withFilms(store.project.frames, ids) });
+  };
   return html`<section class="stencils">
     <ps-fold ruled label=${say.stencilsToPrepareAnd}>
-      <ps-films label=${say.filmsOfTheseStencils} .offers=${() => visitFilms(made)} .heading=${store.project.title} .settings=${store.project.films} .keep=${(films: FilmSettings) => store.dispatch({ kind: 'set-films', films })} .tell=${(sentence: string) => store.tell(sentence)}></ps-films>
+      <ps-films label=${say.filmsOfTheseStencils} .offers=${() => visitFilms(made)} .heading=${store.project.title} .settings=${store.project.films} .note=${made.drawerScreens === undefined ? undefined : note} .keep=${(films: FilmSettings) => store.dispatch({ kind: 'set-films', films })} .tell=${(sentence: string) => store.tell(sentence)}></ps-films>
       <div class="row stock">
         ${side('widthMm', say.paperAsItIs)} ${side('heightMm', say.height)}
         <label

@@ -14,6 +14,7 @@ import { say } from '../../words/en/press/plan.ts';
 import { frameWord } from '../../words/frame-words.ts';
 import { gramsText, listed, recipeLetter } from '../../words/plan-words.ts';
 import { inkSplit, screensWords, testSheetName } from '../../words/supply-words.ts';
+import { madeBox } from './screen-made.ts';
 
 export const supplyStyles = css`
   table.supplies {
@@ -38,6 +39,12 @@ export const supplyStyles = css`
   }
   .supplies tbody th {
     font-weight: 600;
+  }
+  .supplies th input {
+    width: 20px;
+    height: 20px;
+    margin: 0 var(--space-4) 0 0;
+    vertical-align: -3px;
   }
   .supplies ps-ink-chip {
     vertical-align: -4px;
@@ -188,18 +195,23 @@ function rejectWords(rows: readonly { good: number; pulls: number }[]): string {
   return [...groups].map(([words, letters]) => say.take(named(letters), letters.length, words)).join(', ');
 }
 
+/** How far a screen is, where the box beside it does not say it. */
+function soFar(state: FrameState, box: boolean) {
+  return state === 'drawn' || (box && state === 'made') ? nothing : html` <span class="soft small">${frameWord(state)}</span>`;
+}
+
 /** Frames to have at hand, in the order in which they are first mounted, and whether each is made. */
-export function screenTable({ plan, recipes, screenStates }: Pick<MadePlan, 'plan' | 'recipes' | 'screenStates'>) {
+export function screenTable({ plan, recipes, screenStates, drawerScreens = new Map() }: MadePlan) {
   const stateOf = ({ key }: VisitScreen): FrameState => screenStates?.get(key) ?? 'drawn';
   const { screens, filmM2 } = screensToMake(plan, recipes, (key) => screenStates?.get(key) === 'made');
   return supplyTable(
     say.screens,
-    [say.screen2, say.mesh, say.firstInSetUp, say.mounted],
+    [say.screenTickedWhenMade, say.mesh, say.firstInSetUp, say.mounted],
     2,
     html`
       ${screens.map(
         ({ screen, first, mounts }) => html`<tr>
-          <th scope="row">${screen.key} ${screen.name}${stateOf(screen) === 'drawn' ? nothing : html` <span class="soft small">${frameWord(stateOf(screen))}</span>`}</th>
+          <th scope="row">${drawerScreens.has(screen.key) ? madeBox(screen.key, stateOf(screen) === 'made') : nothing}${screen.key} ${screen.name}${soFar(stateOf(screen), drawerScreens.has(screen.key))}</th>
           <td style="white-space: nowrap">${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm</td>
           <td class="number">${first}</td>
           <td class="number">${say.times(mounts)}</td>

@@ -34,6 +34,22 @@ export const setUpCardStyle = css`
     letter-spacing: -0.02em;
     overflow-wrap: anywhere;
   }
+  .made {
+    display: flex;
+    align-items: center;
+    gap: var(--space-4);
+    min-height: var(--touch);
+    justify-self: start;
+  }
+  .made input {
+    flex: none;
+    width: 24px;
+    height: 24px;
+  }
+  .unmade {
+    color: var(--accent);
+    font-weight: 600;
+  }
   .facts {
     display: grid;
     gap: var(--space-5);

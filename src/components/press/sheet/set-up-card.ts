@@ -27,6 +27,7 @@ import '../log/tick-question.ts';
 import { listed, recipeLetter, setUpTags, useWord } from '../../words/plan-words.ts';
 import { lastTimeWords } from '../../words/setting-words.ts';
 import type { TickAnswer, TickQuestion } from '../log/tick-asking.ts';
+import { screenMade } from '../plan/screen-made.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';
 
 /** Sheets that were ticked or unticked in a set-up, and what was touched for it. */
@@ -176,6 +177,7 @@ export class SetUpCardView extends LitElement {
       <div class="frame">
         <div class="facts">
           <p class="screen">${card.screen.key} ${card.screen.name}</p>
+          ${screenMade(this.made, card)}
           <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
           ${mixWords(card) === null ? nothing : html`<p>${mixWords(card)}</p>`}
           <p class="offset">${say.strokes(capital(offsetWords(card)), card.strokes)}</p>

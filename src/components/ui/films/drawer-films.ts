@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { withFilms } from '../../../engine/explore/prepare/frames.ts';
 import type { FilmSettings } from '../../../engine/output/film/settings.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
 import type { AppStore } from '../../app-store.ts';
@@ -16,6 +17,7 @@ export function drawerFilms(store: AppStore, screen?: Screen) {
     .first=${screen === undefined ? null : [screen.id]}
     .heading=${store.project.title}
     .settings=${store.project.films}
+    .note=${(ids: readonly string[]) => store.dispatch({ kind: 'set-frames', frames: withFilms(store.project.frames, ids) })}
     .keep=${(films: FilmSettings) => store.dispatch({ kind: 'set-films', films })}
     .tell=${(sentence: string) => store.tell(sentence)}
   ></ps-films>`;

@@ -27,9 +27,11 @@ export function drawerOffers({ drawer, frames }: Pick<Project, 'drawer' | 'frame
     }));
 }
 
-/** What an order needs and is not said to be made is to be made, where that is said of any. */
+/** What an order needs and is not said to be made or filmed is to be made, where that is said of any. */
 function stateIn(states: MadePlan['screenStates'], key: string): FrameState {
-  return states === undefined ? 'drawn' : states.get(key) === 'made' ? 'made' : 'to make';
+  if (states === undefined) return 'drawn';
+  const state = states.get(key);
+  return state === 'made' || state === 'film made' ? state : 'to make';
 }
 
 /** The stencils of a visit, each once, on the sheet of a recipe that it prints and for the frame that it is on. */

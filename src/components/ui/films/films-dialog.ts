@@ -52,6 +52,10 @@ export class Films extends LitElement {
   @property({ attribute: false }) settings: FilmSettings | undefined;
   /** Keeps how films are made. */
   @property({ attribute: false }) keep!: (settings: FilmSettings) => void;
+  /** Notes that the films of these screens are made; absent = nothing is noted. */
+  @property({ attribute: false }) note: ((ids: readonly string[]) => void) | undefined;
+  /** Whether that is wanted. */
+  @state() private noting = false;
   @state() private choices: FilmChoices = { ...USUAL_FILMS, ...NO_CUTS };
   /** Id of the screen whose film is shown, and which of its pages. */
   @state() private shown = '';
@@ -69,6 +73,8 @@ export class Films extends LitElement {
     const { sheet } = this;
     const kept = sheet === undefined ? undefined : keptCuts(settings, sheet);
     this.choices = { ...settings, ...(kept === undefined ? NO_CUTS : typedCuts(kept)) };
+    // Who keeps a list of what is to be made keeps it true.
+    this.noting = this.all.some(({ state }) => state !== 'drawn');
     this.making.clear();
     this.dialog.showModal();
     this.look();
@@ -149,6 +155,7 @@ export class Films extends LitElement {
     const [only] = chosen;
     const what = chosen.length === 1 && only !== undefined ? say.film(only.key, only.screen.name) : say.films2;
     download(fileNameOf(`${this.heading} ${what}`, ending), bytes as Uint8Array<ArrayBuffer>, TYPES[ending]);
+    if (this.noting) this.note?.(chosen.map(({ id }) => id));
     if (missing.length > 0) this.tell(missingWords(missing));
     this.dialog.close();
   }
@@ -203,6 +210,13 @@ export class Films extends LitElement {
             ${making.running ? html`<ps-progress label=${say.filmsMadeSoFar} words=${say.makingFilms} .value=${making.progress} @stop=${() => making.stop()}></ps-progress>` : nothing}
             ${workFailure(making)}
             <div class="buttons">
+              ${
+                this.note === undefined
+                  ? nothing
+                  : html`<label class="noting"
+                    ><input type="checkbox" .checked=${this.noting} @change=${(event: Event) => (this.noting = (event.target as HTMLInputElement).checked)} />${say.noteFilmsAsMade}</label
+                  >`
+              }
               <button type="button" @click=${() => this.dialog.close()}>${say.cancel}</button>
               <button class="main" ?disabled=${making.running || chosen.length === 0 || this.wrong !== ''}>${say.saveFilms(chosen.length)}</button>
             </div>

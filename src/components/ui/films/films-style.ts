@@ -100,6 +100,9 @@ export const filmsStyle = css`
   .foot {
     grid-column: 1 / -1;
   }
+  .noting {
+    margin-right: auto;
+  }
   .foot:not(.buttons) {
     display: grid;
     gap: var(--space-5);

@@ -57,6 +57,12 @@ export function withFrame(frames: Frames = NO_FRAMES, screen: string, state: Fra
   };
 }
 
+/** The frames once the films of some screens are made; a screen that is made already stays so. */
+export function withFilms(frames: Frames | undefined, screens: readonly string[]): Frames {
+  const wanting = screens.filter((screen) => frameState(screen, frames) !== 'made');
+  return wanting.reduce((said, screen) => withFrame(said, screen, 'film made'), frames ?? NO_FRAMES);
+}
+
 /** The frames with the inside of one of them, or without it. */
 export function withInside(frames: Frames = NO_FRAMES, screen: string, size: FrameSize | null): Frames {
   const { [screen]: _, ...others } = frames.inside ?? {};

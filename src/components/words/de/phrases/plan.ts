@@ -131,6 +131,10 @@ export const say: typeof english = {
     `${why} ${name} kommt ${comes} an die Presse, also bleiben ${grams} g von ${grams2} g zurück: weniger Farbwechsel, oder der Verlust, der wirklich gewogen wird, brauchen weniger.`,
   screensNotMade: (named, count, setUp) =>
     `${named === '' ? `${count} Siebe` : plural(count, { one: `Sieb ${named}`, other: `Die Siebe ${named}` })} dieser Druckfolge ${plural(count, { one: 'ist', other: 'sind' })} noch nicht gemacht; Einrichtung ${setUp} braucht ${plural(count, { one: 'es', other: 'das erste' })}.`,
+  screenIsNotMade: (key, how) => `Sieb ${key} ist noch nicht gemacht${how === '' ? '' : `: ${how}`}.`,
+  tickWhenMade: (how) => `Noch nicht gemacht${how === '' ? '' : `, ${how}`}: abhaken, sobald es fertig ist`,
+  isScreenMade: 'Sieb gemacht?',
+  theScreenIsMade: 'Sieb gemacht',
   screensToMake: (all) => `${counted(all, { one: 'Sieb', other: 'Siebe' })} zu machen`,
   screensOfThemMade: (all, made, all2) => `${counted(all, { one: 'Sieb', other: 'Siebe' })}, davon ${made} gemacht, ${all2} zu machen`,
 };

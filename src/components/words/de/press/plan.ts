@@ -171,6 +171,12 @@ export const say: typeof english = {
   eachRecipeTakes: (value) => `jedes Rezept braucht ${value}`,
   take: (named, letters, words) => `${named} ${plural(letters, { one: 'braucht', other: 'brauchen' })} ${words}`,
   screen2: 'Sieb',
+  screenIsMade: (key) => `Sieb ${key} ist gemacht`,
+  screenTickedWhenMade: 'Sieb, abgehakt wenn gemacht',
+  nothingSaysWhich: (screens) =>
+    `Noch ist nicht gesagt, ob ${plural(screens, { one: 'ihr Sieb gemacht ist', other: `ihre ${screens} Siebe gemacht sind` })}: bei jeder Einrichtung oder unter Siebe abhaken.`,
+  allAreMade: (screens) => plural(screens, { one: 'Es ist gemacht', other: 'Alle sind gemacht' }),
+  theyAreMade: (screens) => plural(screens, { one: 'Es ist jetzt gemacht', other: 'Sie sind jetzt gemacht' }),
   mesh: 'Gewebe',
   firstInSetUp: 'Zuerst in Einrichtung',
   mounted: 'Eingespannt',

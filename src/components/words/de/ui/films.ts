@@ -56,6 +56,7 @@ export const say: typeof english = {
   filmsMadeSoFar: 'Bisher gemachte Filme',
   makingFilms: 'Filme werden gemacht…',
   cancel: 'Abbrechen',
+  noteFilmsAsMade: 'Diese Siebe vermerken als: Film gemacht',
   saveFilms: (chosen) => `${counted(chosen, { one: 'Film', other: 'Filme' })} speichern`,
   theBefore: (what) => `${what} davor`,
   next: (what) => `${what} danach`,

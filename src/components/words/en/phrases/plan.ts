@@ -133,6 +133,10 @@ export const say = speak('phrases/plan', {
     `${why} ${name} comes on ${comes}, so ${grams} g of its ${grams2} g stay behind: fewer changes of ink, or the loss that you really weigh, take less.`,
   screensNotMade: (named: string, count: number, setUp: number) =>
     `${named === '' ? `${count} screens` : plural(count, { one: `Screen ${named}`, other: `Screens ${named}` })} of this order ${plural(count, { one: 'is not made yet; it', other: 'are not made yet; the first' })} is needed for set-up ${setUp}.`,
+  screenIsNotMade: (key: string, how: string) => `Screen ${key} is not made yet${how === '' ? '' : `: ${how}`}.`,
+  tickWhenMade: (how: string) => `Not made yet${how === '' ? '' : `, ${how}`}: tick when it is`,
+  isScreenMade: 'Screen made?',
+  theScreenIsMade: 'Screen made',
   screensToMake: (all: number) => `${counted(all, { one: 'screen', other: 'screens' })} to make`,
   screensOfThemMade: (all: number, made: number, all2: number) =>
     `${counted(all, { one: 'screen', other: 'screens' })}, ${made} of them made, ${all2} to make`,

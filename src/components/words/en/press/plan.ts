@@ -183,6 +183,12 @@ export const say = speak('press/plan', {
   eachRecipeTakes: (value: string) => `each recipe takes ${value}`,
   take: (named: string, letters: number, words: string) => `${named} ${plural(letters, { one: 'takes', other: 'take' })} ${words}`,
   screen2: 'Screen',
+  screenIsMade: (key: string) => `Screen ${key} is made`,
+  screenTickedWhenMade: 'Screen, ticked when made',
+  nothingSaysWhich: (screens: number) =>
+    `Nothing says yet whether ${plural(screens, { one: 'its screen is', other: `its ${screens} screens are` })} made: tick it at each set-up or under Screens.`,
+  allAreMade: (screens: number) => plural(screens, { one: 'It is made', other: 'All are made' }),
+  theyAreMade: (screens: number) => plural(screens, { one: 'It is made now', other: 'They are made now' }),
   mesh: 'Mesh',
   firstInSetUp: 'First in set-up',
   mounted: 'Mounted',

@@ -55,6 +55,7 @@ export const say = speak('ui/films', {
   filmsMadeSoFar: 'Films made so far',
   makingFilms: 'Making the films…',
   cancel: 'Cancel',
+  noteFilmsAsMade: 'Note these screens as: film made',
   saveFilms: (chosen: number) => `Save ${counted(chosen, { one: 'film', other: 'films' })}`,
   theBefore: (what: string) => `The ${what} before`,
   next: (what: string) => `Next ${what}`,
