@@ -82,12 +82,23 @@ describe('the log at the press', () => {
     await press.getByRole('button', { name: 'Pulled differently, sheet 2' }).click();
     const sheet = page.getByRole('dialog', { name: 'Sheet 2' });
     await sheet.getByLabel('Strokes').fill('3');
+    // Every ink of the project can be in the screen, also one that no recipe of the visit prints.
+    await sheet.getByLabel('Ink').selectOption('Shoal');
     await sheet.getByLabel('Off to the right, mm').fill('1.5');
     await sheet.getByLabel('Worth keeping as it came').check();
     await sheet.getByRole('button', { name: 'Pulled like this' }).click();
     await press.getByRole('checkbox', { name: 'Sheet 2 pulled', checked: true }).waitFor();
     await press.getByText(/Sheet 2 must look like this now: 1 of \d+ pulls?, kept as it came/).waitFor();
     await press.getByRole('img', { name: 'Sheet 2 as it must look now', exact: true }).waitFor();
+
+    await press.getByRole('button', { name: 'Snap-off, squeegee, ink used…' }).click();
+    const notes = page.getByRole('dialog', { name: 'Set-up 1', exact: true });
+    const shoal = notes.getByRole('group', { name: /^Shoal used in this set-up/ });
+    await shoal.getByLabel('or used, g').fill('40');
+    await notes.getByRole('button', { name: 'Keep in the log' }).click();
+    const grams = async () =>
+      Object.values(await records(page, 'pullstack-log', 'events')).filter((event) => (event as { kind: string }).kind === 'weighed');
+    await expect.poll(grams).toMatchObject([{ ink: 'Shoal', grams: 40, on: [[2, expect.any(String)]] }]);
 
     // A fault is mostly seen after the tick: it is said of the same pull, which counts once.
     await press.getByRole('checkbox', { name: 'Sheet 1 pulled' }).click();
@@ -104,7 +115,7 @@ describe('the log at the press', () => {
 
     await press.getByRole('button', { name: 'Pulled differently, sheet 2' }).click();
     const happened = sheet.getByRole('list', { name: 'What happened to sheet 2' });
-    expect(await happened.getByRole('listitem').first().textContent()).toMatch(/differently: 3 strokes, 1\.5 mm right/);
+    expect(await happened.getByRole('listitem').first().textContent()).toMatch(/differently: in Shoal, 3 strokes, 1\.5 mm right/);
     await happened.getByRole('button', { name: 'Undo' }).first().click();
     await expect.poll(() => happened.getByRole('listitem').count()).toBe(1);
     await sheet.getByRole('button', { name: 'Close' }).click();

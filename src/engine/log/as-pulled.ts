@@ -49,8 +49,8 @@ function onGrid(mm: number): number {
 /**
  * The visit's recipes, and those of sheets that go on otherwise, with the inks that were pulled instead of theirs, so that every sheet can be
  * drawn, weighed out and kept. A recipe without such an ink is the same object. An ink that came
- * from another recipe of the visit brings the stocks that it is weighed from; one whose stocks no
- * recipe has counts as an ink by itself.
+ * from another recipe of the visit or from the drawer brings the stocks that it is weighed from; one whose
+ * stocks nobody has counts as an ink by itself.
  */
 export function recipesAsPulled(head: VisitHead, events: readonly LogEvent[]): Recipe[] {
   const { recipes, recipeOf: recipeOfSheet } = recipesNow(head, events);
@@ -60,7 +60,9 @@ export function recipesAsPulled(head: VisitHead, events: readonly LogEvent[]): R
     const at = recipeOfSheet.get(event.sheet);
     const recipe = at === undefined ? undefined : recipes[at];
     if (recipe === undefined) continue;
-    recipes[defined(at)] = { ...recipe, inks: withInk(recipe.inks, event.how.ink, stocksOfInk(event.how.ink, head.recipes)) };
+    const { ink, stocks = [] } = event.how;
+    const lenders = [...before, { inks: [ink, ...stocks] }];
+    recipes[defined(at)] = { ...recipe, inks: withInk(recipe.inks, ink, stocksOfInk(ink, lenders)) };
   }
   return recipes.map((recipe, at) => (recipe.inks.length === entryAt(before, at).inks.length ? entryAt(before, at) : recipe));
 }

@@ -109,7 +109,12 @@ class SheetReader {
     if (this.spoiled.has(event.sheet)) {
       this.fault(event, 'log.spoiled', say.sheetWasPulledAfter(event.sheet));
     }
-    if (event.kind === 'otherwise' && event.how.ink !== undefined && !this.inks.has(inkText(event.how.ink))) {
+    if (
+      event.kind === 'otherwise' &&
+      event.how.ink !== undefined &&
+      event.how.stocks === undefined &&
+      !this.inks.has(inkText(event.how.ink))
+    ) {
       this.fault(event, 'log.ink', say.sheetIsSaidToBe(event.sheet, cutText(event.how.ink.name)));
     }
     for (const id of event.pulls) this.pull(event, recipe, id);

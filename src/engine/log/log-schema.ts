@@ -38,6 +38,7 @@ export const eventSchema = z.discriminatedUnion('kind', [
     pulls,
     how: z.object({
       ink: inkSchema.optional(),
+      stocks: z.array(inkSchema).max(MOST_ENTRIES).optional(),
       strokes: z.int().min(STROKES.least).max(STROKES.most).optional(),
       dxMm: offset,
       dyMm: offset,

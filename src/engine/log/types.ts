@@ -44,6 +44,8 @@ interface EventHead {
 export interface Deviation {
   /** The ink that was really in the screen; absent when it was the recipe's. */
   ink?: Ink | undefined;
+  /** What that ink is weighed from, where it is the drawer's; absent = a recipe of the visit prints it. */
+  stocks?: Ink[] | undefined;
   /** Strokes really pulled; absent when as in the recipe. */
   strokes?: number | undefined;
   /** Off register by so much, mm, to the right and down. */

@@ -5,6 +5,7 @@ import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import { ticksOf } from '../../../engine/log/ticks/ticking.ts';
 import { nextSetUp, setUpsDone, setUpsInAll } from '../../../engine/log/ticks/ticks.ts';
 import type { Happening } from '../../../engine/log/types.ts';
+import { inksAtHand } from '../../../engine/visit/lent/inks-at-hand.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { AppStore } from '../../app-store.ts';
 import '../../ui/cautions.ts';
@@ -29,7 +30,7 @@ import './set-up-notes.ts';
 import type { SetUpNotes } from './set-up-notes.ts';
 import { setUpTalk } from './set-up-talk.ts';
 import './sheet-tiles.ts';
-import { otherInks, pulledOtherwise, sheetsTalk, sheetTalk, sheetToShow } from './sheet-talk.ts';
+import { pulledOtherwise, sheetsTalk, sheetTalk, sheetToShow } from './sheet-talk.ts';
 import { TickAsking } from './tick-asking.ts';
 
 /** How often the times until sheets are dry are looked at anew. */
@@ -153,7 +154,7 @@ export class LogPress extends LitElement {
     const [first] = this.talkOf;
     const sheet = this.log.sheets.find((entry) => entry.number === first);
     if (sheet === undefined) return null;
-    const inks = otherInks(this.log.head?.recipes ?? [], this.card.ink.ink);
+    const inks = inksAtHand(this.log.recipes, this.store.project.drawer.inks, this.card.ink.ink);
     return this.talkOf.length > 1 ? sheetsTalk(this.card, this.talkOf, this.log, inks) : sheetTalk(this.card, sheet, this.log, inks);
   }
 

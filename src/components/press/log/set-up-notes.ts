@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import type { Ink } from '../../../engine/ink/types.ts';
 import type { SettingNoted } from '../../../engine/log/settings.ts';
 import type { Happening, LogEvent } from '../../../engine/log/types.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
@@ -18,6 +19,13 @@ export interface SetUpTalk {
   card: SetUpCard;
   /** What was noted last of its screen. */
   noted: SettingNoted | null;
+  /** The ink that was planned, unless none of its sheets has it, and those that were pulled in its place. */
+  inks: readonly InkUsed[];
+}
+
+/** An ink in a set-up. */
+export interface InkUsed {
+  ink: Ink;
   /** Wet ink that its sheets take as planned, g. */
   plannedG: number;
   /** What was pulled in it: number of the sheet and id of the pull. */
@@ -73,20 +81,21 @@ export class SetUpNotes extends LitElement {
     this.dispatchEvent(new CustomEvent<Happening[]>('happened', { detail: happenings }));
   }
 
-  /** What was used, by the scales or as typed; null where nothing was said, a sentence where it cannot be. */
-  private get grams(): number | null | string {
-    const [before, after, used] = [this.number('before'), this.number('after'), this.number('used')];
+  /** What was used of an ink, by the scales or as typed; null where nothing was said, a sentence where it cannot be. */
+  private gramsOf(at: number): number | null | string {
+    const [before, after, used] = [this.number(`before-${at}`), this.number(`after-${at}`), this.number(`used-${at}`)];
     if (used !== undefined) return used;
     if (before === undefined && after === undefined) return null;
     if (before === undefined || after === undefined) return say.giveGramsBeforeAnd;
     return after > before ? say.bucketCannotBeHeavier : before - after;
   }
 
-  private submit(event: Event, { card, on, noted }: SetUpTalk): void {
+  private submit(event: Event, { card, inks, noted }: SetUpTalk): void {
     event.preventDefault();
-    const { grams } = this;
-    if (typeof grams === 'string') {
-      this.complaint = grams;
+    const weights = inks.map((_, at) => this.gramsOf(at));
+    const wrong = weights.find((grams) => typeof grams === 'string');
+    if (typeof wrong === 'string') {
+      this.complaint = wrong;
       return;
     }
     const of = { sheet: 0, screen: { number: card.screen.number, name: card.screen.name }, ink: card.ink.ink.name };
@@ -104,7 +113,10 @@ export class SetUpNotes extends LitElement {
     const said = Object.keys(how).length > 0 || note !== '';
     const happenings: Happening[] = [];
     if (said && before !== JSON.stringify([of.ink, how, note])) happenings.push({ ...of, kind: 'set-up', how, note });
-    if (grams !== null && on.length > 0) happenings.push({ ...of, kind: 'weighed', grams, on });
+    for (const [at, { ink, on }] of inks.entries()) {
+      const grams = weights[at];
+      if (typeof grams === 'number' && on.length > 0) happenings.push({ ...of, ink: ink.name, kind: 'weighed', grams, on });
+    }
     if (happenings.length > 0) this.happened(happenings);
     this.dialog.close();
   }
@@ -132,14 +144,14 @@ export class SetUpNotes extends LitElement {
     </fieldset>`;
   }
 
-  private ink({ card, plannedG, on, weighed }: SetUpTalk) {
+  private ink({ ink, plannedG, on, weighed }: InkUsed, at: number) {
     return html`<fieldset>
-        <legend>${say.usedInThisSet(card.ink.key, gramsText(plannedG))}</legend>
+        <legend>${say.usedInThisSet(ink.name, gramsText(plannedG))}</legend>
         ${
           on.length === 0
             ? html`<p class="soft">${say.tickWhatWasPulled}</p>`
-            : html`${this.field('before', say.bucketBeforeG, undefined, [100_000, 0.1])} ${this.field('after', say.bucketAfterG, undefined, [100_000, 0.1])}
-              ${this.field('used', say.orUsedG, undefined, [100_000, 0.1])}`
+            : html`${this.field(`before-${at}`, say.bucketBeforeG, undefined, [100_000, 0.1])} ${this.field(`after-${at}`, say.bucketAfterG, undefined, [100_000, 0.1])}
+              ${this.field(`used-${at}`, say.orUsedG, undefined, [100_000, 0.1])}`
         }
       </fieldset>
       ${
@@ -164,7 +176,7 @@ export class SetUpNotes extends LitElement {
       !this.open || talk === null
         ? nothing
         : html`<form @submit=${(event: Event) => this.submit(event, talk)}>
-            ${this.standing(talk)} ${this.ink(talk)} ${this.complaint === '' ? nothing : html`<p class="warn" role="alert">${this.complaint}</p>`}
+            ${this.standing(talk)} ${talk.inks.map((used, at) => this.ink(used, at))} ${this.complaint === '' ? nothing : html`<p class="warn" role="alert">${this.complaint}</p>`}
             <div class="buttons"><button class="main" type="submit">${say.keepInLog}</button></div>
           </form>`,
     );

@@ -1,11 +1,10 @@
 import { entryAt } from '../../../engine/base/at.ts';
-import type { Ink } from '../../../engine/ink/types.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import { oversFor } from '../../../engine/log/overs.ts';
 import { printsOn, type Ticking, tickedOn } from '../../../engine/log/ticks/ticking.ts';
 import type { Deviation, Happening, LogEvent } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
-import { inkText } from '../../../engine/visit/registry.ts';
+import type { InkAtHand } from '../../../engine/visit/lent/inks-at-hand.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { SheetTalk } from '../../ui/log/log-sheet.ts';
 import { say } from '../../words/en/press/log.ts';
@@ -20,7 +19,7 @@ export function sheetTalk(
   card: SetUpCard,
   sheet: SheetAsPulled,
   { sheets, recipes }: Pick<Ticking, 'sheets' | 'recipes'>,
-  inks: Ink[],
+  inks: InkAtHand[],
 ): SheetTalk {
   const recipe = entryAt(recipes, sheet.recipe);
   const left = printsOn(card, sheet).filter((at) => !sheet.done.includes(at));
@@ -56,7 +55,7 @@ export function sheetsTalk(
   card: SetUpCard,
   numbers: readonly number[],
   visit: Pick<Ticking, 'sheets' | 'recipes'>,
-  inks: Ink[],
+  inks: InkAtHand[],
 ): SheetTalk | null {
   const good = sheetsOf(numbers, visit.sheets).filter(({ spoiled }) => !spoiled);
   const left = good.filter((sheet) => printsOn(card, sheet).some((at) => !sheet.done.includes(at)));
@@ -108,15 +107,4 @@ function sheetOtherwise(ticking: Ticking, sheet: SheetAsPulled, how: Deviation, 
     { kind: 'undone', sheet: sheet.number, event: printed.id },
     { kind: 'otherwise', sheet: sheet.number, pulls: printed.pulls, how, note },
   ];
-}
-
-/** Every ink that recipes print, beside one: also those whose set-ups are done. */
-export function otherInks(recipes: readonly Recipe[], beside: Ink): Ink[] {
-  const inks = new Map<string, Ink>();
-  for (const recipe of recipes) {
-    const printed = new Set(recipe.pulls.map((pull) => pull.ink));
-    for (const ink of recipe.inks) if (printed.has(ink.id)) inks.set(inkText(ink), ink);
-  }
-  inks.delete(inkText(beside));
-  return [...inks.values()];
 }

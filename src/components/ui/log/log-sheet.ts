@@ -2,11 +2,11 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { defined } from '../../../engine/base/at.ts';
-import type { Ink } from '../../../engine/ink/types.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import type { Deviation } from '../../../engine/log/types.ts';
 import type { Happening } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
+import type { InkAtHand } from '../../../engine/visit/lent/inks-at-hand.ts';
 import { say } from '../../words/en/ui/log.ts';
 import { eventWords, sheetWords } from '../../words/log-words.ts';
 import { controls } from '../controls-style.ts';
@@ -25,7 +25,7 @@ export interface SheetTalk {
     /** Whether it is on the sheet already, on top of all others, logged as planned. */ printed: boolean;
   } | null;
   /** Inks that can be in the screen instead. */
-  inks: readonly Ink[];
+  inks: readonly InkAtHand[];
   /** The over or proof that can take its place, and what it is called; null where there is none. */
   over: { number: number; words: string } | null;
   /** Sheets of which the same can be said at once, and those that are chosen at first; absent = of it alone. */
@@ -95,15 +95,15 @@ export class LogSheet extends LitElement {
     const { sheets } = this;
     const note = this.value('note');
     if (pull !== null) {
-      const ink = inks.find((_, at) => String(at) === this.value('ink'));
+      const other = inks.find((_, at) => String(at) === this.value('ink'));
       const strokes = Number(this.value('strokes'));
       const how: Deviation = {
         dxMm: Number(this.value('right')),
         dyMm: Number(this.value('down')),
-        ...(ink === undefined ? {} : { ink }),
+        ...other,
         ...(strokes === pull.strokes ? {} : { strokes }),
       };
-      const asPlanned = pull.printed && note === '' && ink === undefined && how.strokes === undefined && how.dxMm === 0 && how.dyMm === 0;
+      const asPlanned = pull.printed && note === '' && other === undefined && how.strokes === undefined && how.dxMm === 0 && how.dyMm === 0;
       if (!asPlanned) this.dispatchEvent(new CustomEvent<PulledDifferently>('otherwise', { detail: { how, note, sheets } }));
     }
     if (pull === null || this.kept) this.happened(sheets.map((sheet) => ({ kind: 'kept', sheet, note: pull === null ? note : '' })));
@@ -143,6 +143,14 @@ export class LogSheet extends LitElement {
     return this.sheets.length === 0;
   }
 
+  /** The inks of the visit, and by themselves those that only the drawer has. */
+  private renderInks(inks: readonly InkAtHand[]) {
+    const options = (drawer: boolean) =>
+      inks.map(({ ink, stocks }, at) => ((stocks !== undefined) === drawer ? html`<option value=${at}>${ink.name}</option>` : nothing));
+    if (inks.every(({ stocks }) => stocks === undefined)) return options(false);
+    return html`${options(false)}<optgroup label=${say.otherInksOfProject}>${options(true)}</optgroup>`;
+  }
+
   private renderForm(talk: SheetTalk) {
     const { pull, inks, sheet } = talk;
     if (sheet.spoiled) return nothing;
@@ -157,7 +165,7 @@ export class LogSheet extends LitElement {
               >${say.ink}
               <select name="ink">
                 <option value="">${say.asPlanned}</option>
-                ${inks.map((ink, at) => html`<option value=${at}>${ink.name}</option>`)}
+                ${this.renderInks(inks)}
               </select></label
             >
             <label class="stacked">${say.strokes} <input name="strokes" type="number" inputmode="numeric" min="1" max="20" step="1" required .value=${String(pull.strokes)} /></label>

@@ -18,6 +18,7 @@ export const say: typeof english = {
   spoiledTakesItsPlace: (words) => `Verdruckt, ${words} tritt an seine Stelle`,
   howWasReallyPulled: (words, printed) => `Wie ${words}${printed ? ' wirklich' : ''} gedruckt wurde`,
   ink: 'Farbe',
+  otherInksOfProject: 'Weitere Farben des Projekts',
   asPlanned: 'wie geplant',
   strokes: 'Rakelzüge',
   offToRightMm: 'Nach rechts verschoben, mm',

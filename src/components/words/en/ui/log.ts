@@ -16,6 +16,7 @@ export const say = speak('ui/log', {
   spoiledTakesItsPlace: (words: string) => `Spoiled, ${words} takes its place`,
   howWasReallyPulled: (words: string, printed: boolean) => `How ${words} was${printed ? ' really' : ''} pulled`,
   ink: 'Ink',
+  otherInksOfProject: 'Other inks of the project',
   asPlanned: 'as planned',
   strokes: 'Strokes',
   offToRightMm: 'Off to the right, mm',
