@@ -6,7 +6,7 @@ import type { ScreenFate } from '../../engine/log/edition/fates.ts';
 import type { VisitHead } from '../../engine/log/types.ts';
 import { dayLocale } from '../../engine/words/language.ts';
 import { say } from './en/phrases/log.ts';
-import { deviationWords } from './log-words.ts';
+import { deviationWords, extraName } from './log-words.ts';
 
 /** 'Variable edition (EV) of 20, numbered EV 1/20 to EV 20/20', then a line for each class of proof. */
 export function countFacts({ impressions, ap, pp, hc, bat, variable }: EditionCounts): string[] {
@@ -61,6 +61,7 @@ export function pulledWords({ sheet, finished }: EditionSheet): string {
   const how = sheet.events.flatMap((event) => {
     if (event.kind === 'otherwise')
       return [[deviationWords(event.how), event.note].filter((part) => part !== '').join('; ') || say.differentlyAsNoted];
+    if (event.kind === 'extra') return [say.extraPull(extraName(event))];
     if (event.kind === 'kept' || event.kind === 'lucky') return [event.note === '' ? say.keptAsItCame : say.keptAsItCameNote(event.note)];
     return [];
   });

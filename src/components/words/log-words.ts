@@ -1,6 +1,6 @@
 import { rangesText } from '../../engine/base/words.ts';
 import type { SheetAsPulled } from '../../engine/log/as-pulled.ts';
-import type { Deviation, LogEvent } from '../../engine/log/types.ts';
+import type { Deviation, GoingOn, LogEvent } from '../../engine/log/types.ts';
 import type { WetSheet } from '../../engine/log/wet.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Pull } from '../../engine/stack/types.ts';
@@ -32,6 +32,11 @@ export function pullInWords(pull: Pull, recipe: Pick<Recipe, 'screens' | 'inks'>
   return named(screen?.number ?? '?', ink?.name ?? '?');
 }
 
+/** 'screen 7 in Rust' of a pull that nothing planned. */
+export function extraName({ more: [pull], parts }: GoingOn): string {
+  return pull === undefined ? '' : pullInWords(pull, parts);
+}
+
 /** What happened, as a line of a sheet's log. */
 export function eventWords(event: LogEvent, recipe: Recipe): string {
   switch (event.kind) {
@@ -58,6 +63,8 @@ export function eventWords(event: LogEvent, recipe: Recipe): string {
       return say.saidOfScreenIn(event.screen.number, event.ink);
     case 'goes-on':
       return say.goesOnWithIn(listed(event.more.map((pull) => pullInWords(pull, event.parts))));
+    case 'extra':
+      return say.extraPullOf(extraName(event));
     case 'undone':
       return say.undone;
   }

@@ -98,7 +98,7 @@ export function sheetAsPulled(
     if (event.kind === 'spoiled' || event.kind === 'replaced') state.spoiled = true;
     else if (event.kind === 'kept' || event.kind === 'lucky') state.kept = state.lucky = true;
     else if (event.kind === 'placed') state.box = event.box;
-    else if (event.kind === 'pulled' || event.kind === 'otherwise') print(state, recipe, event);
+    else if ('pulls' in event) print(state, recipe, event);
   }
   // Pulls out of turn can show as much as a wrong ink; free swaps, which a pull order makes, do not.
   state.otherwise ||= outOfTurn(recipe, state.done, pairs).length > 0;
@@ -111,7 +111,7 @@ function print(state: SheetAsPulled, recipe: Recipe, event: Extract<LogEvent, { 
     if (at < 0 || state.done.includes(at)) continue;
     const planned = entryAt(recipe.pulls, at);
     state.done.push(at);
-    if (event.kind === 'pulled') {
+    if (event.kind !== 'otherwise') {
       state.pulls.push(planned);
       continue;
     }

@@ -72,8 +72,8 @@ class SheetReader {
     }
     if (event.kind === 'spoiled' || event.kind === 'replaced') this.spoiled.add(event.sheet);
     if (event.kind === 'replaced' && this.sheets.get(event.by) !== recipe) this.replaced(event, recipe);
-    if (event.kind === 'goes-on') this.goesOn(event, recipe);
-    if (event.kind === 'pulled' || event.kind === 'otherwise') this.pulls(event, recipe);
+    if (event.kind === 'goes-on' || event.kind === 'extra') this.goesOn(event, recipe);
+    if ('pulls' in event) this.pulls(event, this.sheets.get(event.sheet) ?? recipe);
   }
 
   /** The test sheet has no recipe: it may carry a pull of any. */

@@ -29,6 +29,15 @@ const settingSchema = z.object({
   registerMm: z.number().min(0).max(100).optional(),
 });
 
+const goingOn = {
+  more: z.array(pullSchema).min(1).max(MOST_PULLS),
+  parts: z.object({
+    shapes: z.array(shapeSchema).max(MOST_ENTRIES),
+    screens: z.array(screenSchema).max(MOST_PULLS),
+    inks: z.array(inkSchema).max(MOST_ENTRIES),
+  }),
+};
+
 /** One event of a log. */
 export const eventSchema = z.discriminatedUnion('kind', [
   z.object({ ...head, kind: z.literal('pulled'), pulls }),
@@ -57,16 +66,8 @@ export const eventSchema = z.discriminatedUnion('kind', [
     grams: z.number().min(0).max(100_000),
     on: z.array(z.tuple([head.sheet, id])).max(MOST_SHEETS * MOST_PULLS),
   }),
-  z.object({
-    ...head,
-    kind: z.literal('goes-on'),
-    more: z.array(pullSchema).min(1).max(MOST_PULLS),
-    parts: z.object({
-      shapes: z.array(shapeSchema).max(MOST_ENTRIES),
-      screens: z.array(screenSchema).max(MOST_PULLS),
-      inks: z.array(inkSchema).max(MOST_ENTRIES),
-    }),
-  }),
+  z.object({ ...head, kind: z.literal('goes-on'), ...goingOn }),
+  z.object({ ...head, kind: z.literal('extra'), pulls, ...goingOn }),
   z.object({ ...head, sheet: z.int().min(0).max(100_000), kind: z.literal('undone'), event: id }),
 ]);
 

@@ -43,7 +43,7 @@ export function samePulls(one: Recipe, ids: readonly string[], other: Recipe): n
 
 /** Ids of the pulls that were on a sheet as planned before something happened; null when one went otherwise. */
 function idsBefore(own: readonly LogEvent[]): string[] | null {
-  if (own.some(({ kind }) => kind === 'otherwise' || kind === 'spoiled')) return null;
+  if (own.some(({ kind }) => kind === 'otherwise' || kind === 'spoiled' || kind === 'extra')) return null;
   return [...new Set(own.flatMap((event) => (event.kind === 'pulled' ? event.pulls : [])))];
 }
 

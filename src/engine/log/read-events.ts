@@ -36,7 +36,7 @@ export function readEvents(raw: readonly unknown[], name: string): EntriesRead<L
 
 /** What of a sheet that goes on otherwise names nothing that the entry carries. */
 export function checkGoingOn(event: LogEvent, name: string): Problem[] {
-  if (event.kind !== 'goes-on') return [];
+  if (event.kind !== 'goes-on' && event.kind !== 'extra') return [];
   return [...checkHolder(event.parts, name), ...checkPulls(event.more, event.parts, 'more', name)];
 }
 

@@ -39,7 +39,7 @@ function pulledOn(sheet: RestSheet, { rest, press }: RestInput, now: VisitNow): 
   const clockNow = clockMinute(now, wholeFigures(press).dayStartMinute);
   return sheet.done.flatMap((at, i): Film[] => {
     const id = entryAt(recipe.pulls, at).id;
-    const event = sheet.events?.find((each) => (each.kind === 'pulled' || each.kind === 'otherwise') && each.pulls.includes(id));
+    const event = sheet.events?.find((each) => 'pulls' in each && each.pulls.includes(id));
     const pull = sheet.pulls[i];
     const ink = recipe.inks.find((each) => each.id === pull?.ink);
     if (event === undefined || pull === undefined || ink === undefined) return [];

@@ -103,6 +103,10 @@ export type LogEvent = EventHead & {
         on: [number, string][];
       }
     | ({ kind: 'goes-on' } & GoingOn)
+    | ({
+        kind: 'extra';
+        /** Id of the first of `more`: it was pulled though nothing planned it, and what was planned follows. */ pulls: string[];
+      } & GoingOn)
     | { kind: 'undone'; /** Id of the event that did not happen. */ event: string }
   );
 

@@ -47,6 +47,22 @@ describe('what to pull next', () => {
     await press.getByRole('button', { name: 'Leave the press' }).click();
     await page.getByRole('button', { name: /^Undo: let sheet 1 go on in another way/u }).click();
     await expect.poll(async () => (await kinds()).sort()).toEqual(['goes-on', 'pulled', 'undone']);
+    // What was pulled beyond the plan is logged where it was pulled, and taken back by one undo.
+    await page.getByRole('button', { name: 'At the press' }).click();
+    await press.getByRole('button', { name: 'Extra pull…' }).click();
+    const extra = page.getByRole('dialog', { name: /^Extra pull: screen/u });
+    await extra.getByRole('checkbox', { name: '1', exact: true }).check();
+    await extra.getByLabel('Off to the right, mm').fill('3');
+    await extra.getByRole('button', { name: 'Log it on sheet 1' }).click();
+    await expect.poll(async () => (await kinds()).sort()).toEqual(['extra', 'goes-on', 'pulled', 'undone']);
+    await press.getByRole('button', { name: 'Leave the press' }).click();
+    await page
+      .getByRole('listitem', { name: 'Sheet 1', exact: true })
+      .getByText(/^2 of \d+ pulls/u)
+      .waitFor({ timeout: 30_000 });
+    await page.getByRole('button', { name: /^Undo: log an extra pull on sheet 1/u }).click();
+    await expect.poll(async () => (await kinds()).sort()).toEqual(['extra', 'goes-on', 'pulled', 'undone', 'undone']);
+
     await page.reload();
     await enter(page, 'Press');
     await page.getByRole('button', { name: 'At the press' }).click();

@@ -1,3 +1,4 @@
+import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import { chosenFor } from '../../../engine/log/now/chosen.ts';
 import type { Happening } from '../../../engine/log/types.ts';
@@ -19,12 +20,18 @@ export interface GoOn {
   studio: Studio;
   /** Whether what was planned for them still follows. */
   planned: boolean;
+  /** Whether the pull is on them already, though nothing planned it. */
+  pulled?: boolean;
 }
 
 /** What to log so that sheets go on as was chosen. */
 export function goOnHappenings({ sheets, recipes }: PressVisit['log'], { numbers, ...choice }: GoOn): Happening[] {
   const chosen = sheets.filter(({ number }) => numbers.includes(number));
   return chosenFor(chosen, recipes, { ...choice, id: newId() });
+}
+
+function anythingLeft({ sheets, recipes }: PressVisit['log']): boolean {
+  return sheets.some(({ recipe, done, spoiled }) => !spoiled && done.length < entryAt(recipes, recipe).pulls.length);
 }
 
 /** Logs that sheets go on as was chosen, and plans the rest with it; one undo takes both back. */
@@ -45,10 +52,12 @@ export async function goOn(visit: PressVisit, store: AppStore, going: GoOn): Pro
   }
   store.settled(TROUBLE);
   await log.add(happenings);
-  const entries = log.events.filter(({ id, kind }) => kind === 'goes-on' && !known.has(id));
-  await run.start(visit.restInput(0, setUpsBehind));
+  const entries = log.events.filter(({ id, kind }) => (kind === 'goes-on' || kind === 'extra') && !known.has(id));
+  // Of a visit with nothing left to pull nothing is planned.
+  if (anythingLeft(log)) await run.start(visit.restInput(0, setUpsBehind));
   const numbers = rangesText([...going.numbers].sort((a, b) => a - b));
-  const words = say.letSheetsGoOn(going.numbers.length, numbers);
+  const words =
+    going.pulled === true ? say.logExtraPullOn(going.numbers.length, numbers) : say.letSheetsGoOn(going.numbers.length, numbers);
   store.did(words, () => {
     const undone = entries.map(({ id, sheet }): Happening => ({ kind: 'undone', sheet, event: id }));
     visit.goBack(before, head);

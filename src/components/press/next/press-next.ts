@@ -7,6 +7,7 @@ import type { NextChoice } from '../../ui/next/what-next.ts';
 import { say } from '../../words/en/press/next.ts';
 import type { PressVisit } from '../press-visit.ts';
 import { type GoOn, goOn } from './go-on.ts';
+import './extra-pull.ts';
 import './takers.ts';
 import { goOnOf, sheetNext } from './sheet-next.ts';
 
@@ -45,5 +46,11 @@ export function pressNext({ card, ...hand }: AtPress) {
       .restOf=${() => visit.restInput()}
       @go-on=${({ detail }: CustomEvent<GoOn>) => void goOn(visit, store, detail)}
     ></press-takers>
+    <press-extra
+      .card=${card}
+      .log=${log}
+      .drawer=${store.project.drawer.inks}
+      @go-on=${({ detail }: CustomEvent<GoOn>) => void goOn(visit, store, detail)}
+    ></press-extra>
   </div>`;
 }

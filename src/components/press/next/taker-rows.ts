@@ -1,14 +1,18 @@
 import { entryAt } from '../../../engine/base/at.ts';
+import { roundTo } from '../../../engine/base/units.ts';
 import type { Taken, Taker } from '../../../engine/explore/onward/takers.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import { filmsOn } from '../../../engine/log/films.ts';
 import { alikeSheets } from '../../../engine/log/now/chosen.ts';
+import type { Deviation } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { studioOfRecipe } from '../../../engine/recipe/write.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
+import { inkId, stocksOfInk, withInk } from '../../../engine/visit/lent/borrowed-ink.ts';
 import { pullsIn } from '../../../engine/visit/lent/workshop.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
+import type { GoOn } from './go-on.ts';
 
 /** Sheets with the same on them that could take the pull of a set-up. */
 export interface TakerRow {
@@ -25,6 +29,30 @@ export function pullOfCard(card: SetUpCard, recipes: readonly Recipe[]): { pull:
   const pull = recipe?.pulls[state?.prints[0] ?? -1];
   if (pull === undefined || recipe === undefined) return null;
   return { recipe, pull: { ...pull, dxMm: card.dxMm, dyMm: card.dyMm, turnDeg: card.turnDeg, strokes: card.strokes } };
+}
+
+/**
+ * What a set-up prints as it was pulled beyond the plan, with all that it names.
+ * @param how the ink that was really in the screen, where it was another, and how far off register it lies, mm
+ */
+export function extraPullOf(
+  card: SetUpCard,
+  recipes: readonly Recipe[],
+  { ink, stocks, strokes, dxMm, dyMm }: Deviation,
+): Pick<GoOn, 'more' | 'studio'> | null {
+  const from = pullOfCard(card, recipes);
+  if (from === null) return null;
+  const { pull, recipe } = from;
+  const own = studioOfRecipe(recipe);
+  const inks = ink === undefined ? own.inks : withInk(own.inks, ink, stocksOfInk(ink, [...recipes, { inks: [ink, ...(stocks ?? [])] }]));
+  const pulled = {
+    ...pull,
+    ink: ink === undefined ? pull.ink : inkId(ink, inks).id,
+    strokes: strokes ?? pull.strokes,
+    dxMm: roundTo(pull.dxMm + dxMm, 1),
+    dyMm: roundTo(pull.dyMm + dyMm, 1),
+  };
+  return { more: [pulled], studio: { ...own, inks } };
 }
 
 type Known = Pick<LogKeeper, 'sheets' | 'recipes'>;

@@ -39,6 +39,14 @@ export interface PulledDifferently {
   sheets: number[];
 }
 
+/** Options of inks by their places: those of the visit, and by themselves those that only the project has. */
+export function inkOptions(inks: readonly InkAtHand[]) {
+  const options = (others: boolean) =>
+    inks.map(({ ink, stocks }, at) => ((stocks !== undefined) === others ? html`<option value=${at}>${ink.name}</option>` : nothing));
+  if (inks.every(({ stocks }) => stocks === undefined)) return options(false);
+  return html`${options(false)}<optgroup label=${say.otherInksOfProject}>${options(true)}</optgroup>`;
+}
+
 /**
  * What happened to one sheet, or to several at once, and what to note of it.
  * @fires otherwise CustomEvent<PulledDifferently>
@@ -143,14 +151,6 @@ export class LogSheet extends LitElement {
     return this.sheets.length === 0;
   }
 
-  /** The inks of the visit, and by themselves those that only the drawer has. */
-  private renderInks(inks: readonly InkAtHand[]) {
-    const options = (drawer: boolean) =>
-      inks.map(({ ink, stocks }, at) => ((stocks !== undefined) === drawer ? html`<option value=${at}>${ink.name}</option>` : nothing));
-    if (inks.every(({ stocks }) => stocks === undefined)) return options(false);
-    return html`${options(false)}<optgroup label=${say.otherInksOfProject}>${options(true)}</optgroup>`;
-  }
-
   private renderForm(talk: SheetTalk) {
     const { pull, inks, sheet } = talk;
     if (sheet.spoiled) return nothing;
@@ -165,7 +165,7 @@ export class LogSheet extends LitElement {
               >${say.ink}
               <select name="ink">
                 <option value="">${say.asPlanned}</option>
-                ${this.renderInks(inks)}
+                ${inkOptions(inks)}
               </select></label
             >
             <label class="stacked">${say.strokes} <input name="strokes" type="number" inputmode="numeric" min="1" max="20" step="1" required .value=${String(pull.strokes)} /></label>

@@ -5,7 +5,7 @@ import { defined, entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import { checkLog } from '../../../engine/log/check.ts';
-import { numberSheets } from '../../../engine/log/edition/edition-sheets.ts';
+import { numberSheets, sheetsOfEdition } from '../../../engine/log/edition/edition-sheets.ts';
 import type { LogEvent } from '../../../engine/log/types.ts';
 import type { Happening } from '../../../engine/log/types.ts';
 import type { AppStore } from '../../app-store.ts';
@@ -150,15 +150,15 @@ export class LogSheets extends LitElement {
 
   /** What is to be pencilled on the sheets of editions, by sheet number. */
   private get marks(): ReadonlyMap<number, string> {
-    const { head, sheets } = this.log;
+    const { head, sheets, events } = this.log;
     const marks = new Map<number, string>();
     for (const edition of this.store.project.editions ?? []) {
       // While no visit was chosen, the numbers are those of the visit at the Press.
       if (edition.visit === undefined ? this.store.room !== 'press' : edition.visit !== defined(head).id) continue;
-      const at = defined(head).recipes.findIndex((recipe) => recipe.id === edition.recipe);
-      const own = sheets.filter((sheet) => sheet.recipe === at);
-      for (const { number, mark } of numberSheets(edition, own, defined(head).recipes[at]?.pulls.length ?? 0))
-        if (mark !== null) marks.set(number, mark);
+      const recipe = defined(head).recipes.find(({ id }) => id === edition.recipe);
+      if (recipe === undefined) continue;
+      const own = sheetsOfEdition(recipe, defined(head), events, sheets);
+      for (const { number, mark } of numberSheets(edition, own, recipe.pulls.length)) if (mark !== null) marks.set(number, mark);
     }
     return marks;
   }

@@ -1,7 +1,9 @@
 import { entryAt, num } from '../../base/at.ts';
 import { EngineError, type Problem } from '../../base/error.ts';
+import type { Recipe } from '../../recipe/types.ts';
 import { say } from '../../words/en/log/edition.ts';
 import { sheetsAsPulled, type SheetAsPulled } from '../as-pulled.ts';
+import { recipesNow } from '../now/goes-on.ts';
 import type { OrderPairs } from '../turns.ts';
 import type { LogEvent, VisitHead } from '../types.ts';
 import { type Edition, editionMarks } from './edition.ts';
@@ -93,7 +95,7 @@ export function editionRecord(edition: Edition, head: VisitHead, events: readonl
   if (recipe === undefined) {
     throw new EngineError('edition.visit', say.doesNotPrintThis(head.title));
   }
-  const own = sheetsAsPulled(head, events, pairs).filter((sheet) => sheet.recipe === at);
+  const own = sheetsOfEdition(recipe, head, events, sheetsAsPulled(head, events, pairs));
   const sheets = numberSheets(edition, own, recipe.pulls.length);
   // Of sheets that were spoiled too: the day's work was done on them as well.
   const dates = recipe.pulls.map((pull): PullDates => {
@@ -105,9 +107,52 @@ export function editionRecord(edition: Edition, head: VisitHead, events: readonl
   return { sheets, dates, problems: recordProblems(edition, sheets) };
 }
 
+/**
+ * The sheets of a recipe, and those with all its pulls and extra ones between them, which went otherwise; what
+ * goes on as another print is none.
+ * @param recipe of the visit
+ * @param sheets all of the visit
+ * @returns each by the recipe's own pulls: what is done of them
+ */
+export function sheetsOfEdition(
+  recipe: Recipe,
+  head: VisitHead,
+  events: readonly LogEvent[],
+  sheets: readonly SheetAsPulled[],
+): SheetAsPulled[] {
+  const { recipes } = recipesNow(head, events);
+  const placeOf = new Map(recipe.pulls.map(({ id }, p) => [id, p]));
+  return sheets.flatMap((sheet) => {
+    const now = entryAt(recipes, sheet.recipe);
+    if (now === recipe) return [sheet];
+    const there = new Set(now.pulls.map(({ id }) => id));
+    if (!cameFrom(now, recipe, recipes, head) || !recipe.pulls.every(({ id }) => there.has(id))) return [];
+    const done = sheet.done.flatMap((at) => placeOf.get(entryAt(now.pulls, at).id) ?? []);
+    // As many of its own as are down: an extra pull is none of them.
+    return [{ ...sheet, done, otherwise: true }];
+  });
+}
+
+/** Whether a recipe that was made at the press came from one of the visit. */
+function cameFrom(now: Recipe, recipe: Recipe, recipes: readonly Recipe[], head: VisitHead): boolean {
+  let of: Recipe | undefined = now;
+  while (of !== undefined && of !== recipe && !head.recipes.includes(of)) {
+    const parent: string | undefined = of.parent;
+    of = recipes.find(({ id }) => id === parent);
+  }
+  return of === recipe;
+}
+
 /** How many good sheets of a recipe a visit has, printed or still to be printed, overs and proofs among them. */
-export function goodSheets(recipe: string, head: VisitHead, events: readonly LogEvent[]): number {
-  return sheetsAsPulled(head, events, () => null).filter((sheet) => head.recipes[sheet.recipe]?.id === recipe && !sheet.spoiled).length;
+export function goodSheets(id: string, head: VisitHead, events: readonly LogEvent[]): number {
+  const recipe = head.recipes.find((each) => each.id === id);
+  if (recipe === undefined) return 0;
+  return sheetsOfEdition(
+    recipe,
+    head,
+    events,
+    sheetsAsPulled(head, events, () => null),
+  ).filter(({ spoiled }) => !spoiled).length;
 }
 
 /**

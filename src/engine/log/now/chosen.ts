@@ -20,6 +20,8 @@ export interface Choice {
   id: string;
   /** Whether what was planned for the sheets still follows. */
   planned: boolean;
+  /** Whether the first pull is on the sheets already, though nothing planned it. */
+  pulled?: boolean;
 }
 
 /**
@@ -39,7 +41,10 @@ export function chosenFor(
     const left = choice.planned ? recipe.pulls.filter((_, i) => !done.includes(i)) : [];
     const inAll = done.length + pulls.length + left.length;
     if (inAll > MOST_PULLS) throw new EngineError('log.full', say.sheetWouldHave(number, inAll, MOST_PULLS));
-    return { kind: 'goes-on', sheet: number, ...goingOn([...pulls, ...left], studio) };
+    const going = goingOn([...pulls, ...left], studio);
+    const [extra] = going.more;
+    if (choice.pulled === true && extra !== undefined) return { kind: 'extra', sheet: number, pulls: [extra.id], ...going };
+    return { kind: 'goes-on', sheet: number, ...going };
   });
 }
 

@@ -37,13 +37,13 @@ export function recipesNow(head: VisitHead, events: readonly LogEvent[]): Recipe
     if (at === undefined) continue;
     const recipe = entryAt(recipes, at);
     const own = down.get(event.sheet) ?? [];
-    if ('pulls' in event && counts.has(event.id)) {
+    if ((event.kind === 'pulled' || event.kind === 'otherwise') && counts.has(event.id)) {
       const of = moved.get(event.sheet);
       const pulls = of === undefined ? event.pulls : inOtherWords([event], of).flatMap((said) => ('pulls' in said ? said.pulls : []));
       const fresh = pulls.filter((id) => !own.includes(id) && recipe.pulls.some((pull) => pull.id === id));
       down.set(event.sheet, [...own, ...fresh]);
     }
-    if (event.kind !== 'goes-on') continue;
+    if (event.kind !== 'goes-on' && event.kind !== 'extra') continue;
     const key = JSON.stringify([at, own, event.more.map(({ id }) => id)]);
     let to = known.get(key);
     if (to === undefined) {
@@ -55,6 +55,7 @@ export function recipesNow(head: VisitHead, events: readonly LogEvent[]): Recipe
     if (!counts.has(event.id)) continue;
     recipeOf.set(event.sheet, to);
     byEvent.set(event.id, entryAt(recipes, to));
+    if (event.kind === 'extra') down.set(event.sheet, [...own, ...event.pulls]);
   }
   return { recipes, recipeOf, byEvent };
 }

@@ -104,7 +104,7 @@ export const say: typeof english = {
   benchSheetDayCards: 'Ein Tagesblatt je Tag, Karten, Laufzettel, Farbzettel für Töpfe, Schablonen zum Vorbereiten: als PDF oder gedruckt.',
   logAtPress: 'An der Presse protokollieren',
   tickSheetsAsThey:
-    'Bögen abhaken, wie sie gedruckt werden. *Mehrere anders…* und verdruckte Bögen sind mit ein, zwei Tippern gesagt; die Uhr folgt dem, was wirklich getan wurde.',
+    'Bögen abhaken, wie sie gedruckt werden. *Mehrere anders…* und verdruckte Bögen sind mit ein, zwei Tippern gesagt, *Zusätzlicher Druckgang…* sagt, was kein Plan hat; die Uhr folgt dem, was wirklich getan wurde.',
   whenDayGoesOtherwise: 'Wenn der Tag anders läuft',
   planRestFindsOrder:
     '*Den Rest planen* findet eine Reihenfolge für das, was bleibt, nie schlechter, als wie bisher weiterzugehen; es kann rückgängig gemacht werden.',

@@ -51,6 +51,8 @@ export const say: typeof english = {
   putIn: (box) => `Abgelegt in: ${box}`,
   triedAsOnSheet: (theOf) => `Versucht wie auf Bogen ${theOf}`,
   saidOfScreenIn: (number, ink) => `Zu Sieb ${number} in ${ink} notiert`,
+  extraPullOf: (pull) => `Zusätzlicher Druckgang, in keinem Plan: ${pull}`,
+  extraPull: (pull) => `zusätzlicher Druckgang von ${pull}`,
   goesOnWithIn: (more) => `Geht weiter mit ${more}, statt mit dem Geplanten`,
   undone: 'Rückgängig gemacht',
   spoiled2: 'verdruckt',

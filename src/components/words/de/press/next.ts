@@ -3,6 +3,18 @@ import type { say as english } from '../../en/press/next.ts';
 
 export const say: typeof english = {
   letSheetsGoOn: (numbers, numbers2) => `${plural(numbers, { one: 'Bogen', other: 'Bögen' })} ${numbers2} anders weitergehen lassen`,
+  logExtraPullOn: (numbers, numbers2) => `Zusätzlicher Druckgang auf ${plural(numbers, { one: 'Bogen', other: 'Bögen' })} ${numbers2}`,
+  extraPull: 'Zusätzlicher Druckgang…',
+  extraPullOf: (key, name, ink) => `Zusätzlicher Druckgang: Sieb ${key} ${name} in ${ink}`,
+  extraIsFor:
+    'Für das, was gedruckt wurde, obwohl kein Plan es hat: auf einem Bogen eines anderen Drucks oder noch einmal auf einem dieser Einrichtung.',
+  otherSheets: 'Auch auf andere Bögen gedruckt',
+  onceMoreOn: 'Noch einmal auf Bögen dieser Einrichtung gedruckt',
+  howItWasPulled: 'Wie gedruckt wurde',
+  extraThenAsPlanned:
+    'Er kommt jetzt auf das, was schon gedruckt ist; was für die Bögen geplant war, folgt weiter, und der Rest wird damit geplant. Ein Rückgängig nimmt ihn zurück.',
+  logExtra: 'Den Druckgang eintragen',
+  logExtraOn: (numbers, numbers2) => `Auf ${plural(numbers, { one: 'Bogen', other: 'Bögen' })} ${numbers2} eintragen`,
   whatNextForSheet: (number) => `Was nun mit Bogen ${number}?`,
   sheet: (number) => `Bogen ${number}`,
   sheetIsSpoiledChoose: (number) => `Bogen ${number} ist verdruckt; zum Weitergehen einen anderen Bogen wählen.`,

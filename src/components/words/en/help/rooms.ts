@@ -100,7 +100,7 @@ export const say = speak('help/rooms', {
   benchSheetDayCards: 'A bench sheet a day, cards, passports, tickets for buckets, stencils to prepare: as PDF or printed.',
   logAtPress: 'Log at the press',
   tickSheetsAsThey:
-    'Tick sheets as they are pulled. *Several differently…* and spoiled sheets are said in a tap or two; the clock follows what was really done.',
+    'Tick sheets as they are pulled. *Several differently…* and spoiled sheets are said in a tap or two, and *Extra pull…* what no plan has; the clock follows what was really done.',
   whenDayGoesOtherwise: 'When the day goes otherwise',
   planRestFindsOrder: '*Plan the rest* finds an order for what is left, never worse than going on as before; it can be undone.',
   takeItAlong: 'Take it along',

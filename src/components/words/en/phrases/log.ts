@@ -50,6 +50,8 @@ export const say = speak('phrases/log', {
   putIn: (box: string) => `Put in ${box}`,
   triedAsOnSheet: (theOf: number) => `Tried as on sheet ${theOf}`,
   saidOfScreenIn: (number: number, ink: string) => `Said of screen ${number} in ${ink}`,
+  extraPullOf: (pull: string) => `Extra pull, in no plan: ${pull}`,
+  extraPull: (pull: string) => `extra pull of ${pull}`,
   goesOnWithIn: (more: string) => `Goes on with ${more}, in place of what was planned`,
   undone: 'Undone',
   spoiled2: 'spoiled',

@@ -3,6 +3,18 @@ import { counted, plural, speak } from '../../../../engine/words/language.ts';
 export const say = speak('press/next', {
   letSheetsGoOn: (numbers: number, numbers2: string) =>
     `let ${plural(numbers, { one: 'sheet', other: 'sheets' })} ${numbers2} go on in another way`,
+  logExtraPullOn: (numbers: number, numbers2: string) =>
+    `log an extra pull on ${plural(numbers, { one: 'sheet', other: 'sheets' })} ${numbers2}`,
+  extraPull: 'Extra pull…',
+  extraPullOf: (key: string, name: string, ink: string) => `Extra pull: screen ${key} ${name} in ${ink}`,
+  extraIsFor: 'For what was pulled though no plan has it: on a sheet of another print, or once more on one of this set-up.',
+  otherSheets: 'Pulled on other sheets as well',
+  onceMoreOn: 'Pulled once more on sheets of this set-up',
+  howItWasPulled: 'How it was pulled',
+  extraThenAsPlanned:
+    'It goes on top of what is down, now; what was planned for the sheets still follows, and the rest is planned with it. One undo takes it back.',
+  logExtra: 'Log the extra pull',
+  logExtraOn: (numbers: number, numbers2: string) => `Log it on ${plural(numbers, { one: 'sheet', other: 'sheets' })} ${numbers2}`,
   whatNextForSheet: (number: number) => `What next for sheet ${number}?`,
   sheet: (number: number) => `sheet ${number}`,
   sheetIsSpoiledChoose: (number: number) => `Sheet ${number} is spoiled; choose another sheet to go on with.`,
