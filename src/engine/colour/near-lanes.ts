@@ -7,8 +7,8 @@ import { deltaE2000At } from './delta-e.ts';
 import { COS_275, SIN_275, turnPolynomial } from './rotation.ts';
 
 /** What single precision may miss a difference by: this, and this share of it. Reckoned below at NearLanes. */
-const MISS = 0.005;
-const MISS_SHARE = 0.008;
+const MISS = 0.004;
+const MISS_SHARE = 0.004;
 /** Hues that are opposite to this have no sure mean; greys have no sure hue. */
 const HAIR = 1e-5;
 const GREYISH = 1e-10;

@@ -5,7 +5,7 @@ import type { FilmBands } from '../ink/film/film.ts';
 import { laidFilm, type LaidFilm } from '../ink/film/laid-film.ts';
 import type { Printing } from '../ink/film/printing.ts';
 import type { Ink } from '../ink/types.ts';
-import type { Mesh } from '../shapes/types.ts';
+import type { Screen } from '../shapes/types.ts';
 import type { Studio } from '../studio/studio.ts';
 import { unknownInk, unknownScreen } from '../studio/unknown-screen.ts';
 import { say } from '../words/en/stack/stack.ts';
@@ -29,6 +29,8 @@ interface InkFilms extends Printing {
 
 // Inks are values that are replaced and never written to, so that an ink object is its own key.
 const filmsOfInk = new WeakMap<Ink, InkFilms>();
+const inksOf = new WeakMap<readonly Ink[], Map<string, Ink>>();
+const screensOf = new WeakMap<readonly Screen[], Map<string, Screen>>();
 const bits: number[] = [];
 
 /**
@@ -62,23 +64,19 @@ export function stackLayers(stack: Stack, studio: Studio, mapStack: Stack = stac
 }
 
 function pullFilm(pull: Pull, index: number, studio: Studio): LaidFilm {
-  let ink: Ink | undefined;
-  for (let k = 0; k < studio.inks.length; k++) {
-    if (entryAt(studio.inks, k).id === pull.ink) {
-      ink = entryAt(studio.inks, k);
-      break;
-    }
-  }
-  if (ink === undefined) {
-    throw unknownInk(pull, index);
-  }
-  return inkFilm(ink, filmFactor(ink, meshOf(pull, index, studio), pull.strokes, studio.strokeGain), studio);
+  const ink = byId(inksOf, studio.inks).get(pull.ink);
+  if (ink === undefined) throw unknownInk(pull, index);
+  const screen = byId(screensOf, studio.screens).get(pull.screen);
+  if (screen === undefined) throw unknownScreen(pull, index);
+  return inkFilm(ink, filmFactor(ink, screen.mesh, pull.strokes, studio.strokeGain), studio);
 }
 
-function meshOf(pull: Pull, index: number, studio: Studio): Mesh {
-  const { screens } = studio;
-  for (let k = 0; k < screens.length; k++) if (entryAt(screens, k).id === pull.screen) return entryAt(screens, k).mesh;
-  throw unknownScreen(pull, index);
+/** The items of a list by their ids, found once: lists are values as inks are. */
+function byId<Item extends { id: string }>(known: WeakMap<readonly Item[], Map<string, Item>>, list: readonly Item[]): Map<string, Item> {
+  let found = known.get(list);
+  // Of two with one id the first counts.
+  if (found === undefined) known.set(list, (found = new Map(list.toReversed().map((item) => [item.id, item]))));
+  return found;
 }
 
 /** The film of an ink at a thickness in films of its own curves; made once for each. */

@@ -42,11 +42,10 @@ export function placementKey(stack: Stack): string {
 
 /** @throws EngineError 'stack.bad-offset' when an offset is no finite number */
 export function checkOffset(pull: Pull, index: number): void {
-  for (const field of ['dxMm', 'dyMm', 'turnDeg'] as const) {
-    if (!Number.isFinite(pull[field])) {
-      throw new EngineError('stack.bad-offset', say.pullHasOffsetNeeds(index + 1, field, pull[field]), {
-        path: ['pulls', index, field],
-      });
-    }
-  }
+  // Asked of every pull of every print: a loop over names finds each field by its name anew.
+  if (Number.isFinite(pull.dxMm) && Number.isFinite(pull.dyMm) && Number.isFinite(pull.turnDeg)) return;
+  const field = (['dxMm', 'dyMm', 'turnDeg'] as const).find((name) => !Number.isFinite(pull[name])) ?? 'dxMm';
+  throw new EngineError('stack.bad-offset', say.pullHasOffsetNeeds(index + 1, field, pull[field]), {
+    path: ['pulls', index, field],
+  });
 }

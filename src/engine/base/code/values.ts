@@ -111,10 +111,13 @@ export class Real {
     return new Real([...this.code, 0x99]);
   }
 
-  /** The lesser of two, where neither is NaN: by lanes, as engines make branches of the instruction for single numbers. */
+  /**
+   * The lesser of two, where neither is NaN and not both are 0: by lanes, as engines make branches of the instruction for single
+   * numbers; and by the one that heeds neither, as the other is a chain of eight steps.
+   */
   least(other: Real | number): Real {
     const spread = [0xfd, 0x14];
-    return new Real([...this.code, ...spread, ...Real.of(other).code, ...spread, 0xfd, ...unsigned(244), 0xfd, 0x21, 0]);
+    return new Real([...this.code, ...spread, ...Real.of(other).code, ...spread, 0xfd, ...unsigned(246), 0xfd, 0x21, 0]);
   }
 
   /** The whole number towards zero; the least or the greatest there is where it lies beyond. */

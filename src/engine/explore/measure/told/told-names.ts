@@ -32,7 +32,7 @@ export const [NAME, NEXT, BLOCK] = [24, 28, 32] as const;
 /** Further away in L than any colour. */
 export const FAR = 1e18;
 /** Widths of a bin in L, and in a and b; how many there are of each, and of all. What lies beyond is in the first and the last. */
-export const [L_WIDTH, AB_WIDTH, L_BINS, AB_BINS] = [6, 24, 18, 12] as const;
+export const [L_WIDTH, AB_WIDTH, L_BINS, AB_BINS] = [6, 36, 18, 8] as const;
 export const BINS = L_BINS * AB_BINS * AB_BINS;
 /** Swatches lie by parts of L; the first and the last hold all that lies beyond. */
 export const [PART_L, PARTS] = [2, 50] as const;

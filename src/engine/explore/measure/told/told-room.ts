@@ -11,8 +11,8 @@ import { writeToldCode } from './told-code.ts';
 import * as names from './told-names.ts';
 
 /** Cells that are asked about together at first: few while most are new colours, which each other must know of, then more. */
-const FIRST_ASKED = 8;
-const MOST_ASKED = 128;
+const FIRST_ASKED = 16;
+const MOST_ASKED = 256;
 /** Reaches are those of this difference at least. */
 const LEAST_REACHED = 0.1;
 
@@ -36,7 +36,7 @@ export class ToldRoom {
   private readonly find = this.room.load(findCode());
   private readonly findSwatches = this.room.load(findSwatchCode(OVERPRINT_COLOUR_DELTA_E));
   private readonly lanes = new NearLanes(this.room);
-  private pairsRoom = 32_768;
+  private pairsRoom = 65_536;
   private blocksRoom = 1024;
   private swatchRoom = 32;
   /** How many blocks hold something; 0 when any may. */
