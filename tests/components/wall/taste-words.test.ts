@@ -26,15 +26,28 @@ describe('learntSentence', () => {
     expect(learntSentence(LITTLE, 4)).toBe('4 choices so far: too little to tell what you choose by.');
   });
 
-  it('should say what is clear, from how many choices, and how many of those held back were foretold', () => {
+  it('should say what is clear, from how many choices, and how well the order did on those left out', () => {
     const claims: Learnt['claims'] = [
       { trait: 'light', way: 'more', chance: 0.001, sure: true },
       { trait: 'mainColour', way: 'more', chance: 0.01, sure: true },
       { trait: 'overprintColour', way: 'less', chance: 0.02, sure: true },
     ];
-    expect(learntSentence({ ...LITTLE, choices: 31, claims, foretold: { right: 24, of: 31 } }, 31)).toBe(
-      'From 31 choices, you choose lighter on the whole, a larger main colour, fewer overprint colours. Of 31 choices held back, 24 were foretold; pairs are asked where that is hardest.',
+    expect(learntSentence({ ...LITTLE, choices: 31, claims, foretold: { right: 24, of: 31, standing: 'clear' } }, 31)).toBe(
+      'From 31 choices, you choose lighter on the whole, a larger main colour, fewer overprint colours. Tried on 31 of them, left out while it learnt, it put 24 right; a coin gets 15.5.',
     );
+  });
+
+  it('should say that nothing is learnt where a coin does as well, and what may be luck', () => {
+    const told = (right: number, standing: 'nothing' | 'luck', claims: Learnt['claims'] = []) =>
+      learntSentence({ ...LITTLE, choices: 30, claims, foretold: { right, of: 22, standing } }, 30);
+    const perhaps = { trait: 'inks', way: 'less', chance: 0.071, sure: false } as const;
+    expect(told(10, 'nothing', [perhaps])).toBe(
+      '30 choices so far. Tried on 22 of them, left out while it learnt, it put 10 right; a coin gets 11. It has not learnt anything yet.',
+    );
+    expect(told(10, 'nothing', [{ trait: 'light', way: 'more', chance: 0.001, sure: true }, perhaps])).toBe(
+      'From 30 choices, you choose lighter on the whole. Tried on 22 of them, left out while it learnt, it put 10 right; a coin gets 11. Its order is no better than chance yet.',
+    );
+    expect(told(13, 'luck')).toMatch(/it put 13 right; a coin gets 11\. That may still be luck\.$/u);
   });
 
   it('should say what is not sure as a perhaps, with how often chance looks so', () => {

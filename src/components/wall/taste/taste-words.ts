@@ -3,7 +3,7 @@ import type { ChoiceWay } from '../../../engine/explore/taste/choices.ts';
 import type { Claim } from '../../../engine/explore/taste/claims.ts';
 import type { Learnt } from '../../../engine/explore/taste/taste-of-wall.ts';
 import type { TraitKey } from '../../../engine/explore/taste/traits.ts';
-import { lowered } from '../../../engine/words/language.ts';
+import { fixed, lowered } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/taste.ts';
 import { MEASURE_WORDS } from '../print/why-words.ts';
 
@@ -36,13 +36,14 @@ function claimWords({ trait, way }: Claim): string {
 /** From so many choices on it lies with the choices, not with their number, that nothing is clear. */
 const MANY = 20;
 
-function claimsSentences(choices: number, claims: readonly Claim[]): string[] {
+function claimsSentences({ choices, claims, foretold }: Learnt): string[] {
   const sure = claims
     .filter((claim) => claim.sure)
     .map(claimWords)
     .join(', ');
   const perhaps = claims.find((claim) => !claim.sure);
   const known = sure === '' ? [] : [say.fromChoicesYouChoose(choices, sure)];
+  if (foretold?.standing === 'nothing') return sure === '' ? [say.choicesSoFar(choices)] : known;
   if (perhaps !== undefined) {
     const ofHundred = Math.ceil(100 * perhaps.chance);
     const words = claimWords(perhaps);
@@ -52,18 +53,25 @@ function claimsSentences(choices: number, claims: readonly Claim[]): string[] {
   return [choices < MANY ? say.choicesSoFarToo(choices) : say.noClearerThanChance(choices)];
 }
 
+/** What was tried, and how well, against a coin; '' where there is too little to try. */
+function triedSentence({ claims, foretold }: Learnt): string {
+  if (foretold === null) return '';
+  const { right, of, standing } = foretold;
+  const coin = fixed(of / 2, of % 2);
+  const nothing = claims.some((claim) => claim.sure) ? say.orderNoBetter : say.notLearntYet;
+  const means = { nothing, luck: say.mayBeLuck, clear: '' }[standing];
+  return `${say.triedOn(of, right, coin)} ${means}`.trim();
+}
+
 /**
  * What is known of a taste, in a sentence or two that claim no more than is known.
  * @param stale whether something was taught since it was learnt
  */
-export function learntSentence({ choices, claims, foretold, against }: Learnt, taught: number, stale = false): string {
+export function learntSentence(learnt: Learnt, taught: number, stale = false): string {
+  const { choices, against } = learnt;
   if (taught === 0) return say.nothingIsChosenYet;
   if (choices === 0) return stale ? say.choicesToArrangeBy(taught) : say.choicesButOnlyOf(taught);
-  const parts = [
-    against === null ? '' : say.youChoseOverAnd(against[0], against[1]),
-    ...claimsSentences(choices, claims),
-    foretold === null ? '' : say.ofChoicesHeldBack(foretold.of, foretold.right),
-  ];
+  const parts = [against === null ? '' : say.youChoseOverAnd(against[0], against[1]), ...claimsSentences(learnt), triedSentence(learnt)];
   return parts.filter((part) => part !== '').join(' ');
 }
 

@@ -24,6 +24,8 @@ const HEIGHT_PX = 900;
 /** Two prints between which one is to choose. */
 interface Shown {
   pair: [number, number];
+  /** Whether they are asked about because the answer is open. */
+  open: boolean;
   pictures: [Picture, Picture];
 }
 
@@ -68,14 +70,14 @@ export class ThisOrThat extends LitElement {
     this.over = false;
     void this.work.start(async ({ signal }) => {
       const known = knownOf(facts, hung);
-      const { pair } = await wallTools().taste(askOf(facts, known, { choices: taught, towards: 100, unsure: 0, passed }));
+      const { pair, open } = await wallTools().taste(askOf(facts, known, { choices: taught, towards: 100, unsure: 0, passed }));
       if (signal.aborted) return null;
       const [a, b] = pair === null ? [-1, -1] : [num(known, pair[0]), num(known, pair[1])];
       const [one, two] = [variants[a], variants[b]];
       this.over = one === undefined || two === undefined;
       if (one === undefined || two === undefined) return null;
       const draw = ({ pulls }: Variant) => engineFor('picture').thumbnail({ studio, pulls, heightPx: HEIGHT_PX, relative: this.relative });
-      return { pair: [a, b], pictures: [await draw(one), await draw(two)] };
+      return { pair: [a, b], open, pictures: [await draw(one), await draw(two)] };
     });
   }
 
@@ -89,7 +91,7 @@ export class ThisOrThat extends LitElement {
     if (shown === null || asked === null || this.work.running) return;
     const [chosen, other] = [tastePrint(asked, shown.pair[side]), tastePrint(asked, shown.pair[1 - side] ?? -1)];
     if (chosen === undefined || other === undefined) return;
-    const choice: TasteChoice = { way: 'compared', chosen, over: [other] };
+    const choice: TasteChoice = { way: 'compared', chosen, over: [other], ...(shown.open ? { open: true } : {}) };
     this.taught = withChoices(this.taught, [choice]);
     this.answers = [...this.answers, choice];
     this.tell('teach', choice);

@@ -21,6 +21,8 @@ export interface TasteChoice {
   way: ChoiceWay;
   chosen: TastePrint;
   over: TastePrint[];
+  /** Whether the two were asked about because the answer was open. */
+  open?: true | undefined;
 }
 
 /** Choices that are kept; of more, the first go. */

@@ -73,6 +73,16 @@ export function varianceOf({ factor }: LogisticFit, x: Float64Array): number {
   return sum;
 }
 
+/**
+ * How likely the pairs are under a ridge, whatever the weights: the logarithm, but for what is the same for every ridge.
+ * Source: D. J. C. MacKay, Neural Computation 4 (1992) 415–447, by Laplace's approximation.
+ */
+export function evidenceOf(pairs: Pairs, ridge: Float64Array, { weights, factor }: LogisticFit): number {
+  let sum = -lossOf(pairs, ridge, weights);
+  for (let i = 0; i < pairs.size; i++) sum += Math.log(f64(ridge, i)) / 2 - Math.log(f64(factor, i * pairs.size + i));
+  return sum;
+}
+
 function lossOf({ size, differences, counts }: Pairs, ridge: Float64Array, weights: Float64Array): number {
   let sum = 0;
   for (let i = 0; i < size; i++) sum += (f64(ridge, i) * f64(weights, i) ** 2) / 2;

@@ -1,13 +1,13 @@
-import { entryAt, num } from '../../base/at.ts';
 import { randomFrom } from '../../base/random.ts';
 import { SKETCH_LENGTH } from '../look/sketch.ts';
 import type { VariantMeasures } from '../measure/variant-measures.ts';
 import { arrangeByTaste, type TasteOrder } from './arrange-by-taste.ts';
 import { contradiction, sayingChoices, type TasteChoice } from './choices.ts';
 import { type Claim, claimsOf } from './claims.ts';
+import { foretold, type Foretold } from './foretold.ts';
 import { openPair } from './open-pair.ts';
 import type { Scale } from './scale.ts';
-import { foretold, type Foretold, learnTaste, viewOf } from './taste.ts';
+import { learnTaste, viewOf } from './taste.ts';
 import type { TasteFacts } from './traits.ts';
 
 /** A wall that is to be arranged by what was chosen. */
@@ -39,8 +39,10 @@ export interface TasteOfWall {
   learnt: Learnt;
   /** By what the traits of these prints are compared; null when nothing was learnt. */
   scale: Scale | null;
-  /** Two prints, by number, whose comparison would tell most; null when all were asked. */
+  /** Two prints, by number; null when all were asked. */
   pair: [number, number] | null;
+  /** Whether it was taken because its answer is open, else by chance. */
+  open: boolean;
 }
 
 /** Learns from choices, arranges the prints of a wall by it, and offers two prints to choose from. */
@@ -60,7 +62,7 @@ export function tasteOfWall(asked: TasteAsked): TasteOfWall {
     foretold: foretold(choices, prints),
     against: against === null ? null : [against[0].name, against[1].name],
   };
-  if (taste === null) return { order: null, learnt, scale: null, pair: firstPair(tried, compared) };
+  if (taste === null) return { order: null, learnt, scale: null, pair: firstPair(tried, compared), open: false };
   const views = prints.map((print) => viewOf(taste, print));
   const order = arrangeByTaste(
     {
@@ -71,7 +73,10 @@ export function tasteOfWall(asked: TasteAsked): TasteOfWall {
     },
     asked,
   );
-  return { order, learnt, scale: taste.scale, pair: openPair(taste, views, tried, compared) };
+  // By pairs that were not taken as the hardest it is seen how well the rest is foretold.
+  const open = (choices.length + asked.passed) % 2 === 1;
+  const pair = open ? openPair(taste, views, tried, compared) : firstPair(tried, compared);
+  return { order, learnt, scale: taste.scale, pair, open };
 }
 
 /** The prints in an order of their own for each answer, so that other pairs are looked at. */
@@ -91,11 +96,11 @@ function comparedPairs(choices: readonly TasteChoice[], keys: readonly string[])
   );
 }
 
-/** While nothing is known, any two do. */
+/** The first two that were not compared. */
 function firstPair(tried: readonly number[], compared: ReadonlySet<string>): [number, number] | null {
-  for (let i = 1; i < tried.length; i++) {
-    const [a, b] = [num(tried, 0), entryAt(tried, i)];
-    if (!compared.has(`${Math.min(a, b)} ${Math.max(a, b)}`)) return [a, b];
+  for (const [i, a] of tried.entries()) {
+    const b = tried.slice(i + 1).find((other) => !compared.has(`${Math.min(a, other)} ${Math.max(a, other)}`));
+    if (b !== undefined) return [a, b];
   }
   return null;
 }

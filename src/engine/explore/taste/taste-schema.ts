@@ -38,6 +38,7 @@ export const tasteSchema = z
       way: z.enum(['compared', 'selected', 'pinned', 'kept']),
       chosen: printSchema,
       over: z.array(printSchema).max(MOST_PASSED),
+      open: z.literal(true).optional(),
     }),
   )
   .max(MOST_CHOICES);

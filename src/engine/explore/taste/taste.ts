@@ -1,14 +1,15 @@
-import { f64 } from '../../base/at.ts';
+import { defined, f64 } from '../../base/at.ts';
 import { say } from '../../words/en/explore/taste.ts';
 import { type ChosenPair, pairsOf, type TasteChoice, type TastePrint } from './choices.ts';
-import { fitPairs, type LogisticFit, type Pairs, varianceOf } from './logistic.ts';
+import { evidenceOf, fitPairs, type LogisticFit, type Pairs, varianceOf } from './logistic.ts';
 import { type Scale, scaleOf, SIZE, standardised } from './scale.ts';
 import { type TasteFacts, sketchOfText, TRAITS } from './traits.ts';
 
 /** What is known of a weight before any choice, as 1 ÷ its variance; chosen on simulated tastes, see the tests. */
-const RIDGE = 1;
-const SQUARE_RIDGE = 4;
-const WAVE_RIDGE = 2;
+const RIDGE = 5;
+const WAVE_RIDGE = 40;
+/** Whether the middle of a trait, or both its ends, are liked at all is left to the choices: one of these is likeliest. */
+const SQUARE_RIDGES = [5, 20, 80];
 /** Scores are whole numbers of so many steps, so that every machine arranges alike. */
 export const STEPS = 1000;
 
@@ -22,7 +23,8 @@ export interface Taste {
   fit: LogisticFit;
 }
 
-function factsOf({ measures, sketch }: TastePrint): TasteFacts {
+/** What a taste knows of a print that was chosen, or passed over. */
+export function factsOf({ measures, sketch }: TastePrint): TasteFacts {
   return { measures, sketch: sketchOfText(sketch) };
 }
 
@@ -42,17 +44,24 @@ function numbersOf(pairs: readonly ChosenPair[], scale: Scale): Pairs {
 }
 
 /** Traits come first, then their squares, then waves. */
-function ridgeOf(i: number): number {
-  if (i < TRAITS.length) return RIDGE;
-  return i < 2 * TRAITS.length ? SQUARE_RIDGE : WAVE_RIDGE;
+function ridgeWith(squares: number): Float64Array {
+  return Float64Array.from({ length: SIZE }, (_, i) => (i < TRAITS.length ? RIDGE : i < 2 * TRAITS.length ? squares : WAVE_RIDGE));
 }
 
 function fitted(pairs: Pairs): LogisticFit {
-  const ridge = Float64Array.from({ length: SIZE }, (_, i) => ridgeOf(i));
-  const fit = fitPairs(pairs, ridge);
-  // With a ridge there always is one.
-  if (fit === null) throw new RangeError(say.tasteCouldNotBe);
-  return fit;
+  let best: LogisticFit | null = null;
+  let most = -Infinity;
+  for (const squares of SQUARE_RIDGES) {
+    const ridge = ridgeWith(squares);
+    const fit = fitPairs(pairs, ridge);
+    // With a ridge there always is one.
+    if (fit === null) throw new RangeError(say.tasteCouldNotBe);
+    const evidence = Math.round(STEPS * evidenceOf(pairs, ridge, fit));
+    if (evidence <= most) continue;
+    most = evidence;
+    best = fit;
+  }
+  return defined(best ?? undefined);
 }
 
 /**
@@ -66,7 +75,11 @@ export function learnTaste(choices: readonly TasteChoice[], wall: readonly Taste
 
 /** The same on a scale that is known. */
 export function learnOnScale(choices: readonly TasteChoice[], scale: Scale): Taste | null {
-  const pairs = pairsOf(choices);
+  return learnPairs(pairsOf(choices), scale);
+}
+
+/** The same of the pairs that choices say. */
+export function learnPairs(pairs: readonly ChosenPair[], scale: Scale): Taste | null {
   if (pairs.length === 0) return null;
   const numbers = numbersOf(pairs, scale);
   return { scale, pairs: numbers, chosen: pairs, fit: fitted(numbers) };
@@ -87,39 +100,4 @@ export function viewOf({ scale, fit }: Taste, facts: TasteFacts): TasteView {
   let score = 0;
   for (let i = 0; i < SIZE; i++) score += f64(numbers, i) * f64(fit.weights, i);
   return { score: Math.round(score * STEPS), doubt: Math.round(Math.sqrt(varianceOf(fit, numbers)) * STEPS), numbers };
-}
-
-/** Parts into which choices are cut to see whether those left out are foretold. */
-const PARTS = 5;
-/** With fewer choices a part holds too little. */
-const LEAST_CHOICES = 10;
-
-/** How many choices were foretold by a taste that was learnt without them. */
-export interface Foretold {
-  right: number;
-  of: number;
-}
-
-/**
- * Holds out a fifth of the choices after another, and counts those whose chosen print scores above the mean of what
- * it was chosen over.
- * @returns null with fewer than ten choices
- */
-export function foretold(choices: readonly TasteChoice[], wall: readonly TasteFacts[]): Foretold | null {
-  const pairs = pairsOf(choices);
-  if (new Set(pairs.map(({ of }) => of)).size < LEAST_CHOICES) return null;
-  const scale = scaleOf(wall);
-  const margins = new Map<number, number>();
-  for (let part = 0; part < PARTS; part++) {
-    const held = pairs.filter(({ of }) => of % PARTS === part);
-    const others = pairs.filter(({ of }) => of % PARTS !== part);
-    const { weights } = fitted(numbersOf(others, scale));
-    const { differences } = numbersOf(held, scale);
-    held.forEach(({ of, count }, pair) => {
-      let margin = 0;
-      for (let i = 0; i < SIZE; i++) margin += f64(differences, pair * SIZE + i) * f64(weights, i);
-      margins.set(of, (margins.get(of) ?? 0) + count * Math.round(margin * STEPS));
-    });
-  }
-  return { right: [...margins.values()].filter((margin) => margin > 0).length, of: margins.size };
 }

@@ -42,8 +42,12 @@ export const say: typeof english = {
     `Vielleicht auch: ${claim}; bei zufälligen Wahlen sieht es in ${ofHundred} von 100 Fällen ebenso deutlich aus.`,
   noClearerThanChance: (choices) =>
     `Bisher ${counted(choices, { one: 'Wahl', other: 'Wahlen' })}, und nichts, wonach gewählt sein könnte, ist deutlicher, als der Zufall es macht.`,
-  ofChoicesHeldBack: (theOf, right) =>
-    `Von ${theOf} zurückgehaltenen Wahlen wurden ${right} vorausgesagt; gefragt wird, wo das am schwersten ist.`,
+  choicesSoFar: (choices) => `Bisher ${counted(choices, { one: 'Wahl', other: 'Wahlen' })}.`,
+  triedOn: (theOf, right, coin) =>
+    `An ${theOf} davon geprüft, die beim Lernen fehlten: ${right} richtig; mit einer Münze wären es ${coin}.`,
+  notLearntYet: 'Gelernt ist noch nichts.',
+  orderNoBetter: 'Die Reihenfolge ist noch nicht besser als Zufall.',
+  mayBeLuck: 'Das kann noch Glück sein.',
   chosenOver: 'gewählt vor',
   selected: 'ausgewählt',
   pinned: 'angeheftet',

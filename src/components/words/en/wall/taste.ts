@@ -44,8 +44,12 @@ export const say = speak('wall/taste', {
     `Perhaps also ${claim}; choices made by chance look as clear in ${ofHundred} of 100 cases.`,
   noClearerThanChance: (choices: number) =>
     `${counted(choices, { one: 'choice', other: 'choices' })} so far, and nothing that they may go by is clearer than chance makes it.`,
-  ofChoicesHeldBack: (theOf: number, right: number) =>
-    `Of ${theOf} choices held back, ${right} were foretold; pairs are asked where that is hardest.`,
+  choicesSoFar: (choices: number) => `${counted(choices, { one: 'choice', other: 'choices' })} so far.`,
+  triedOn: (theOf: number, right: number, coin: string) =>
+    `Tried on ${theOf} of them, left out while it learnt, it put ${right} right; a coin gets ${coin}.`,
+  notLearntYet: 'It has not learnt anything yet.',
+  orderNoBetter: 'Its order is no better than chance yet.',
+  mayBeLuck: 'That may still be luck.',
   chosenOver: 'chosen over',
   selected: 'selected',
   pinned: 'pinned',
