@@ -13,6 +13,7 @@ import { foldMark } from '../../ui/kit/fold-mark-style.ts';
 import { Work } from '../../ui/work.ts';
 import { say } from '../../words/en/wall/print.ts';
 import { originOf } from '../run/wall-origins.ts';
+import { type Beside, besideWords } from './why-words.ts';
 
 const HEIGHT_PX = 200;
 /** Where there is room for two lines alone. */
@@ -107,8 +108,8 @@ export class PrintWhy extends LitElement {
   @property({ attribute: false }) drawer: Studio | null = null;
   /** Whether it waits for another print to be held against. */
   @property({ attribute: false }) holds = false;
-  /** What sets it apart from those that hang round it. */
-  @property() beside = '';
+  /** Where it hangs among others; null where it is not held against those round it. */
+  @property({ attribute: false }) beside: Beside | null = null;
   /** What the wall's prints look like; null while more arrive. */
   @property({ attribute: false }) looks: readonly SeenPrint[] | null = null;
   /** What is said of no print in particular. */
@@ -165,7 +166,8 @@ export class PrintWhy extends LitElement {
     const parents = originOf(variant)?.parents ?? [];
     const from = parents.map(({ name, pulls }) => say.from(name, changesInShort(pulls, variant.pulls)));
     const waits = this.holds ? say.chooseAnotherPrintTo : '';
-    return [waits, this.beside, ...from].filter((text) => text !== '').join(' ');
+    const beside = this.beside === null ? '' : besideWords(this.beside);
+    return [waits, beside, ...from].filter((text) => text !== '').join(' ');
   }
 
   private both(variant: Variant, other: Variant): string {

@@ -20,14 +20,23 @@ export const MEASURE_WORDS: Record<keyof VariantMeasures, readonly [string, stri
   setUps: [say.moreSetUps, say.fewerSetUps],
 };
 
+/** A print among those that hang, by their numbers. */
+export interface Beside {
+  index: number;
+  /** By number; none where it is not known yet. */
+  measures: readonly (VariantMeasures | undefined)[];
+  /** Numbers in the order in which prints hang, and how many hang in a row. */
+  sequence: readonly number[];
+  columns: number;
+}
+
 /** 'Beside its neighbours: more contrast of edges (0.31, they 0.22 ΔE/mm), fewer inks (4, they 6).'; '' where there are none. */
-export function besideWords(
-  of: VariantMeasures | undefined,
-  neighbours: readonly VariantMeasures[],
-  wall: readonly VariantMeasures[],
-): string {
+export function besideWords({ index, measures, sequence, columns }: Beside): string {
+  const known = (list: readonly number[]): VariantMeasures[] => list.flatMap((each) => measures[each] ?? []);
+  const of = measures[index];
+  const neighbours = known(neighboursOf(sequence, columns, index));
   if (of === undefined || neighbours.length === 0) return '';
-  const apart = apartFrom(of, neighbours, wall).map(({ measure: { key, digits, unit }, value, usual }) => {
+  const apart = apartFrom(of, neighbours, known(sequence)).map(({ measure: { key, digits, unit }, value, usual }) => {
     const words = MEASURE_WORDS[key][value > usual ? 0 : 1];
     return say.they(words, fixed(value, digits), fixed(usual, digits), unit === '' ? '' : ` ${unit}`);
   });

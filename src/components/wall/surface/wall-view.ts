@@ -9,7 +9,6 @@ import type { RangesEvent } from '../hang/wall-filter.ts';
 import type { ComparePrints } from '../print/compare-prints.ts';
 import { freeSide, heldPair } from '../print/held-pair.ts';
 import type { PrintOut } from '../print/print-out.ts';
-import { besideWords, neighboursOf } from '../print/why-words.ts';
 import { choicesOf, type KnownPrints } from '../taste/wall-choices.ts';
 import { HungWall } from './hung-wall.ts';
 import { PrintActions } from './print-actions.ts';
@@ -253,8 +252,7 @@ export class WallView extends HungWall {
     const [first, second] = heldPair({ focused, over, selected });
     const [variant, other] = [variants[first] ?? null, variants[second] ?? null];
     const { measures } = this.hanging.facts;
-    const near = neighboursOf(sequence, holder.scene?.columns ?? 10, focused);
-    const known = (list: readonly number[]) => list.flatMap((index) => measures[index] ?? []);
+    const columns = holder.scene?.columns ?? 10;
     return html`<wall-print-why
       ?data-none=${variant === null}
       @tall=${this.onTall}
@@ -264,7 +262,7 @@ export class WallView extends HungWall {
       .looks=${this.running ? null : this.looks}
       .holds=${selected.size === 1 && selected.has(focused)}
       side=${freeSide(holder.scene, [first, second])}
-      .beside=${variant === null || other !== null ? '' : besideWords(measures[focused], known(near), known(sequence))}
+      .beside=${variant === null || other !== null ? null : { index: focused, measures, sequence, columns }}
     ></wall-print-why>`;
   }
 

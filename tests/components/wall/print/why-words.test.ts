@@ -30,15 +30,16 @@ describe('what sets a print apart', () => {
       ['coverage', 48, 51],
       ['inks', 3, 6],
     ]);
-    expect(besideWords(wall[0], [wall[1]!, wall[2]!], wall)).toBe(
+    expect(besideWords({ index: 0, measures: wall, sequence: [1, 0, 2, 3, 4], columns: 5 })).toBe(
       'Beside its neighbours: less of the sheet covered (48, they 51 %), fewer inks (3, they 6).',
     );
   });
 
   it('should say so when it measures like them, and nothing where it has none', () => {
-    expect(besideWords(like({}), [like({}), like({})], wall)).toBe('Measures much like its neighbours.');
-    expect(besideWords(like({}), [], wall)).toBe('');
-    expect(besideWords(undefined, [like({})], wall)).toBe('');
+    const alike = [like({}), like({}), like({})];
+    expect(besideWords({ index: 1, measures: alike, sequence: [0, 1, 2], columns: 3 })).toBe('Measures much like its neighbours.');
+    expect(besideWords({ index: 1, measures: alike, sequence: [1], columns: 3 })).toBe('');
+    expect(besideWords({ index: 1, measures: [alike[0], undefined], sequence: [0, 1], columns: 3 })).toBe('');
   });
 });
 
