@@ -194,13 +194,15 @@ export class WallScene implements SteeredWall {
 
   resize(width: number, height: number, density: number): void {
     if (width < 1 || height < 1) return;
-    const shown = this.steering.shows(this.focus);
+    const { keeps } = this.camera;
+    const shown = keeps === 'place' && this.steering.shows(this.focus);
+    // Someone who stands close by keeps the prints where they hang; who walks along the wall, while lines below it come and go.
+    const stays = keeps === 'place' || (width === this.size.width && !this.steering.atWhole);
     this.size = { width, height };
     this.density = Math.min(MOST_DENSITY, density);
     this.drawing.resize({ width, height, density: this.density });
     this.labels.resize(width, height, this.density);
-    // Someone who stands close by keeps the prints where they hang.
-    if (this.camera.keeps !== 'place') this.lay(this.places);
+    if (!stays) this.lay(this.places);
     else {
       this.steering.fit();
       this.refresh();

@@ -32,9 +32,8 @@ export class NumberLabels {
   resize(width: number, height: number, density: number): void {
     this.density = density;
     this.canvas.width = Math.round(width * density);
+    // It is blank now, but a browser that hid it goes on to show what stood there until something is drawn: `blank` stays.
     this.canvas.height = Math.round(height * density);
-    // It is blank now, but a browser that hid it goes on to show what stood there until something is drawn.
-    this.blank = false;
   }
 
   /** @param inView gives the prints in view, by number; asked only when they are large enough for numbers */

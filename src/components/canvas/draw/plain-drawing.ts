@@ -26,9 +26,14 @@ export class PlainDrawing implements PrintDrawing {
   private selected: ReadonlySet<number> = new Set();
   private focus = -1;
   private ringPx = 1.5;
-  /** The frame whose pixels are known, the prints among them, and those that are to be drawn more finely; null when all are to be worked out anew. */
-  private shown: { frame: WallFrame; view: { x: number; y: number; scale: number }; prints: Set<number>; coarse: Set<number> } | null =
-    null;
+  /** The frame whose pixels are known, so many rows of them, the prints among them, and those that are to be drawn more finely; null when all are to be worked out anew. */
+  private shown: {
+    frame: WallFrame;
+    view: { x: number; y: number; scale: number };
+    rows: number;
+    prints: Set<number>;
+    coarse: Set<number>;
+  } | null = null;
 
   constructor(pages: PrintPages, pace: WallPace) {
     this.pages = pages;
@@ -45,10 +50,17 @@ export class PlainDrawing implements PrintDrawing {
   }
 
   resize({ width, height, density }: Screen): void {
-    this.canvas.width = Math.max(1, Math.round(width * density));
-    this.canvas.height = Math.max(1, Math.round(height * density));
+    const { canvas, image, shown } = this;
+    canvas.width = Math.max(1, Math.round(width * density));
+    canvas.height = Math.max(1, Math.round(height * density));
     this.image = null;
-    this.shown = null;
+    if (shown?.frame.screen.density !== density || image?.width !== canvas.width) this.shown = null;
+    else {
+      // The rows that stay stay as they are.
+      shown.rows = Math.min(shown.rows, canvas.height);
+      this.image = new ImageData(canvas.width, canvas.height);
+      this.image.data.set(image.data.subarray(0, 4 * canvas.width * shown.rows));
+    }
   }
 
   setPrintSize(): void {
@@ -102,7 +114,7 @@ export class PlainDrawing implements PrintDrawing {
     const coarse = moves && this.pace.slow;
     this.pace.drewAll();
     const known = rehanging || this.shown === null || !this.shows(frame) ? null : this.shown;
-    const { prints, coarse: unfine } = known ?? { prints: new Set<number>(), coarse: new Set<number>() };
+    const { prints, coarse: unfine, rows } = known ?? { prints: new Set<number>(), coarse: new Set<number>(), rows: 0 };
     this.image ??= context.createImageData(this.canvas.width, this.canvas.height);
     const words = new Uint32Array(this.image.data.buffer);
     if (known === null) words.fill(0);
@@ -111,35 +123,35 @@ export class PlainDrawing implements PrintDrawing {
     const until = performance.now() + FINE_MS;
     for (const { index, box } of boxes) {
       const fine = !coarse && performance.now() < until;
-      if (prints.has(index) && !(fine && unfine.has(index))) continue;
+      const drawn = prints.has(index) && Math.min(box.top + box.height, this.canvas.height) <= rows;
+      if (drawn && !(fine && unfine.has(index))) continue;
       drawPixels(target, this.sourceOf(index, box.height), box, !fine);
       prints.add(index);
       if (fine) unfine.delete(index);
       else unfine.add(index);
     }
-    context.setTransform(1, 0, 0, 1, 0, 0);
     // Whole: what is put in parts is kept part by part, and the browser takes as long over it as over all.
     context.putImageData(this.image, 0, 0);
     this.drawShadows(context, boxes, screen.density);
     for (const each of boxes) this.drawMarks(context, each, scale, screen.density);
-    this.shown = rehanging ? null : { frame, view: { x: view.x, y: view.y, scale }, prints, coarse: unfine };
+    this.shown = rehanging ? null : { frame, view: { x: view.x, y: view.y, scale }, rows: this.canvas.height, prints, coarse: unfine };
     if (unfine.size > 0) this.pace.fineSoon();
   }
 
   private wipe(context: CanvasRenderingContext2D): void {
-    context.setTransform(1, 0, 0, 1, 0, 0);
-    context.clearRect(0, 0, this.canvas.width, this.canvas.height);
     this.shown = null;
+    // A canvas that nothing was drawn on costs nothing.
+    if (this.image === null) return;
+    context.clearRect(0, 0, this.canvas.width, this.canvas.height);
+    this.image = null;
   }
 
   /** Whether the pixels of a frame are known but for prints that came since: while a wall hangs, most frames are such. */
-  private shows({ view, screen, planned, at }: WallFrame): boolean {
+  private shows({ view, planned, at }: WallFrame): boolean {
     if (this.shown === null) return false;
     const { frame, view: seen } = this.shown;
-    const { width, height, density } = frame.screen;
     const stands = seen.x === view.x && seen.y === view.y && seen.scale === view.scale;
-    const sized = screen.width === width && screen.height === height && screen.density === density;
-    return stands && sized && planned === frame.planned && at === frame.at;
+    return stands && planned === frame.planned && at === frame.at;
   }
 
   /** What a print is drawn from when it is so many device px high. */

@@ -23,8 +23,9 @@ export const wallViewStyles = css`
   ps-picture-out {
     position: absolute;
   }
-  wall-line[hidden] {
-    display: none;
+  /* Keeps its room, so that the wall keeps its height when prints come. */
+  wall-line[data-none] {
+    visibility: hidden;
   }
   wall-taste {
     grid-row: 2;

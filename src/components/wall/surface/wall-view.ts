@@ -195,7 +195,7 @@ export class WallView extends HungWall {
   private line(shown: number) {
     const { hanging } = this;
     return html`<wall-line
-      ?hidden=${this.found === 0}
+      ?data-none=${this.found === 0}
       .choice=${hanging.choice}
       .measures=${this.measures}
       .selected=${this.selected.size}
