@@ -27,6 +27,8 @@ import { wallRoomStyles } from './wall-room-style.ts';
 const NO_PINS: readonly Pin[] = [];
 const NOT_TAUGHT: readonly TasteChoice[] = [];
 const PAUSE_MS = 600;
+/** So long after the first prints come the settings that can wait: the page has prints to hang, and the search needs its core, ms. */
+const LATER_MS = 500;
 
 /** The Wall: what may change, and the prints that come of it. */
 @customElement('wall-room')
@@ -41,7 +43,7 @@ export class WallRoom extends LitElement {
   @state() private unfolded = false;
   /** Whether the dialog's code has come that tells which screens to have made. */
   @state() private canPrepare = false;
-  /** Whether the code was asked for of what must stay and what was seen: below the fold, it does not hold up the first prints. */
+  /** Whether the code was asked for of what must stay, what was seen and how many orders there are: it does not hold up the first prints. */
   private holdsAsked = false;
   private readonly trouble = (sentence: string): void => this.store.trouble('wall', sentence);
   /** The settings have a task of their own, as all at once hold the page up. */
@@ -124,8 +126,9 @@ export class WallRoom extends LitElement {
     void this.run.hangPins(this.store.project.pins ?? []);
     if (!this.holdsAsked && (this.run.found > 0 || this.run.ended || this.check.problems.length > 0)) {
       this.holdsAsked = true;
-      const load = () => Promise.all([import('./settings/wall-holds.ts'), import('./settings/wall-seen.ts')]);
-      setTimeout(() => fetchPart(load, this.trouble));
+      const load = () =>
+        Promise.all([import('./settings/wall-holds.ts'), import('./settings/wall-seen.ts'), import('./settings/order-count.ts')]);
+      setTimeout(() => fetchPart(load, this.trouble), LATER_MS);
     }
     this.dataset.state = this.runState;
     this.dataset.found = String(this.run.found);

@@ -1,6 +1,5 @@
 import * as Comlink from 'comlink';
 import { EngineError } from '../../engine/base/error.ts';
-import { countOrders } from '../../engine/explore/search/order-count.ts';
 import { checkExplore } from '../../engine/explore/settings/check.ts';
 import { printNotes } from '../../engine/explore/settings/notes.ts';
 import { CARD } from '../../engine/ink/characterise/card.ts';
@@ -100,7 +99,11 @@ const walls: WallApi = {
   pinTiles: ({ studio, ...request }) => pinTiles(of(studio), request),
   checkExplore: ({ studio, bench, explore }) => checkExplore(explore, of(studio).studio, bench),
   printNotes: ({ studio, bench }) => printNotes(of(studio).studio, bench),
-  countOrders: ({ studio, job, bench, explore }) => jobs.find(job, countOrders({ drawer: of(studio).studio, bench, explore })),
+  async countOrders({ studio, job, bench, explore }) {
+    const drawer = of(studio).studio;
+    const { countOrders } = await jobs.loading(job, () => import('../../engine/explore/search/order-count.ts'));
+    return jobs.find(job, countOrders({ drawer, bench, explore }));
+  },
   async findClash({ studio, job, bench, explore }) {
     const drawer = of(studio).studio;
     const { findClash } = await jobs.loading(job, () => import('../../engine/explore/search/clash.ts'));

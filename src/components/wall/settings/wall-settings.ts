@@ -1,5 +1,5 @@
 import { html, LitElement, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { ifDefined } from 'lit/directives/if-defined.js';
 import { live } from 'lit/directives/live.js';
 import type { Problem } from '../../../engine/base/error.ts';
@@ -13,7 +13,6 @@ import type { Project } from '../../../engine/project/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
-import './order-count.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
 import { stepOnArrows, typedIn } from '../../ui/typed/typed-input.ts';
 import { unlessTyped } from '../../ui/typed/unless-typed.ts';
@@ -39,6 +38,12 @@ export class WallSettings extends LitElement {
   @property({ attribute: false }) project!: Project;
 
   @property({ attribute: false }) problems: readonly Problem[] = [];
+  /** What stands below has a task of its own, as all at once hold the page up. */
+  @state() private whole = false;
+
+  protected override firstUpdated(): void {
+    setTimeout(() => (this.whole = true));
+  }
 
   /** What is wrong with a field, beside it. */
   private wrong(field: string) {
@@ -129,8 +134,7 @@ export class WallSettings extends LitElement {
   }
 
   override render() {
-    const { explore, bench, drawer: studio } = this.project;
-    const left = studio.screens.filter((screen) => !bench.some((pull) => pull.screen === screen.id)).length;
+    const { explore } = this.project;
     return html`
       <div class="seed">
         <label for="seed">${SETTINGS.seed.label}</label>
@@ -150,6 +154,15 @@ export class WallSettings extends LitElement {
       </div>
       ${this.number('count')}
       ${this.lying()}
+      ${this.whole ? this.changes() : nothing}
+    `;
+  }
+
+  /** What else may change. */
+  private changes() {
+    const { explore, bench, drawer: studio } = this.project;
+    const left = studio.screens.filter((screen) => !bench.some((pull) => pull.screen === screen.id)).length;
+    return html`
       <div>
         <h3>${say.whatMayChange}</h3>
         <label class="tick">

@@ -8,7 +8,6 @@ import type { WallScene } from '../../canvas/wall-scene.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { fetchPart } from '../../ui/kit/late.ts';
 import { midst } from '../../ui/layout-style.ts';
-import '../print/lifted-print.ts';
 import { say } from '../../words/en/wall/surface.ts';
 import type { LiftedPrint } from '../print/lifted-print.ts';
 import { PrintFacts } from '../print/print-facts.ts';
@@ -48,8 +47,9 @@ export class WallSurface extends LitElement {
   /** Why the wall is drawn without the graphics card; '' when it is drawn by it, or will be. */
   @state() private plain = '';
   @query('.surface') private surface!: HTMLElement;
-  @query('wall-lifted-print') private liftedPrint!: LiftedPrint | null;
   /** Its code comes once prints hang. */
+  @query('wall-lifted-print') private liftedPrint!: Partial<Pick<LiftedPrint, 'index' | 'show' | 'hide'>> | null;
+  /** Its code as well. */
   @query('wall-small-map') private smallMap!: Partial<Pick<SmallMap, 'follow'>>;
   @query('.box') private box!: HTMLElement;
   /** True from a key to the next pointer: the ring is strong for those who steer by keys. */
@@ -78,7 +78,7 @@ export class WallSurface extends LitElement {
     if (this.mapAsked || this.found === 0) return;
     this.mapAsked = true;
     const load = async (): Promise<void> => {
-      await import('./small-map.ts');
+      await Promise.all([import('./small-map.ts'), import('../print/lifted-print.ts')]);
       // It follows each drawing of the wall.
       this.holder.scene?.requestDraw();
     };
@@ -128,7 +128,7 @@ export class WallSurface extends LitElement {
 
   /** Brings a print into focus; another that is built up is hung again. */
   choose(index: number): void {
-    if (this.liftedPrint?.index !== index) this.liftedPrint?.hide();
+    if (this.built !== index) this.hangBack();
     this.tell('walk', index);
     // Whoever cannot drag with a finger goes along the wall by taps on the prints at its edge.
     if (index >= 0 && matchMedia('(pointer: coarse)').matches) this.holder.scene?.steering.reveal(index);
@@ -141,7 +141,7 @@ export class WallSurface extends LitElement {
 
   /** Hangs the print that is built up again. */
   hangBack(): void {
-    this.liftedPrint?.hide();
+    this.liftedPrint?.hide?.();
   }
 
   /** Ends what is drawn for the prints that hang, before others do. */
@@ -154,8 +154,8 @@ export class WallSurface extends LitElement {
   async build(index: number): Promise<void> {
     const variant = this.variants[index];
     const { scene } = this.holder;
-    if (variant === undefined || this.drawer === null || scene === null || this.liftedPrint === null) return;
-    await this.liftedPrint.show(index, { pulls: variant.pulls, drawer: this.drawer }, scene.frameOf(index));
+    if (variant === undefined || this.drawer === null || scene === null) return;
+    await this.liftedPrint?.show?.(index, { pulls: variant.pulls, drawer: this.drawer }, scene.frameOf(index));
   }
 
   private rest(index: number): void {

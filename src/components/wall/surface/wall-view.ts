@@ -24,6 +24,8 @@ import type { ActionEvent } from './wall-surface.ts';
 import { wallViewStyles } from './wall-view-style.ts';
 
 const STEP = 1.5;
+/** So long after the first prints comes what is said of one: those that follow come first, ms. */
+const WORDS_MS = 250;
 
 /** What is done with a print of the wall, and what it says of one's taste: `keep-print`, `open-print`, `pin-print`. */
 export type PrintEvent = CustomEvent<{ index: number; taught: readonly TasteChoice[] }>;
@@ -58,7 +60,6 @@ export class WallView extends HungWall {
     this.actions.problem(sentence);
   }
 
-  /** What is said of a print comes once prints hang, so that it does not hold up the first. */
   protected override updated(changed: Map<PropertyKey, unknown>): void {
     super.updated(changed);
     if (this.wordsAsked || this.found === 0) return;
@@ -66,7 +67,7 @@ export class WallView extends HungWall {
     setTimeout(() => {
       this.fetch(() => Promise.all([import('../print/print-why.ts'), import('../print/wall-actions.ts')]));
       this.fetch(() => this.hangAsBefore());
-    });
+    }, WORDS_MS);
   }
 
   protected rehangBy(change: Partial<Pick<Hanging, 'choice' | 'ranges'>>): void {
