@@ -85,6 +85,16 @@ export class LaneCode {
     this.code.push(...get(value), 0x21, ...unsigned(variable.whole));
   }
 
+  /** A variable of the loop. */
+  lanes(value: Lanes): Lanes {
+    return this.setLanes(get(value));
+  }
+
+  /** Gives a variable another value. */
+  putLanes(variable: Lanes, value: Lanes): void {
+    this.code.push(...get(value), 0x21, ...unsigned(variable.lanes));
+  }
+
   storeWhole(address: Whole, bytes: number, value: Whole): void {
     this.code.push(...get(address), ...get(value), 0x36, 2, ...unsigned(bytes));
   }

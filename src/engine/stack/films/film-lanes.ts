@@ -15,6 +15,7 @@ const NUMBER = 8;
 const GROUND = BANDS * NUMBER;
 const FILM = 3 * GROUND;
 const STEP_BYTES = STEP * 4;
+const FOUR_BANDS = 4 * NUMBER;
 /** Where films lie, after the weights; then come, each as long as it need be, a list, sums, grounds and piles. */
 const FILMS = FILM;
 
@@ -214,12 +215,13 @@ function pileCode(): LaneCode {
 
 /**
  * Called with the number of steps of two cells and the addresses of their list, of grounds, of piles and of sums. Two bands are shown and
- * summed up at once; two quotients are worked out by one division, which costs more than all else.
+ * summed up at once; two quotients are worked out by one division. Bands go in a loop: written out one after another, engines read
+ * all of them at first and put them aside, which took as long again as all that is worked out.
  */
 function sumCode(): LaneCode {
   const code = new LaneCode(5);
   const step = code.variable(0);
-  const weights = code.variable(0);
+  const [weights, end] = [code.variable(0), code.variable(GROUND)];
   code.loop(step, [code.param(0), 1], () => {
     const at = code.offset(code.param(1), step, 16);
     const cells = [0, 8].map((cell) =>
@@ -228,19 +230,21 @@ function sumCode(): LaneCode {
     const none = code.number(0);
     const sums = cells.map((places) => {
       const [ground, pile] = places as [Whole, Whole];
-      let ofCell: Lanes[] = [none, none, none];
-      for (let band = 0; band < BANDS; band += 4) {
-        const [[shown, back], [otherShown, otherBack]] = [band, band + 2].map((at) => {
-          const under = code.load(ground, at);
-          const [a, b, c] = [0, 1, 2].map((k) => code.load(pile, BANDS * k + at)) as [Lanes, Lanes, Lanes];
-          return [code.add(a, code.mul(b, under)), code.sub(code.number(1), code.mul(c, under))];
+      const ofCell = [none, none, none].map((value) => code.lanes(value));
+      const band = code.variable(0);
+      code.loop(band, [end, FOUR_BANDS], () => {
+        const [under, over, weight] = [ground, pile, weights].map((place) => code.offset(place, band, 1)) as [Whole, Whole, Whole];
+        const [[shown, back], [otherShown, otherBack]] = [0, 2].map((at) => {
+          const reflected = code.load(under, at);
+          const [a, b, c] = [0, 1, 2].map((k) => code.load(over, BANDS * k + at)) as [Lanes, Lanes, Lanes];
+          return [code.add(a, code.mul(b, reflected)), code.sub(code.number(1), code.mul(c, reflected))];
         }) as [[Lanes, Lanes], [Lanes, Lanes]];
         const share = code.div(code.number(1), code.mul(back, otherBack));
         const values = [code.mul(shown, code.mul(otherBack, share)), code.mul(otherShown, code.mul(back, share))];
         values.forEach((value, next) => {
-          ofCell = ofCell.map((sum, k) => code.add(sum, code.mul(value, code.load(weights, BANDS * k + band + 2 * next))));
+          ofCell.forEach((sum, k) => code.putLanes(sum, code.add(sum, code.mul(value, code.load(weight, BANDS * k + 2 * next)))));
         });
-      }
+      });
       return ofCell;
     }) as [Lanes[], Lanes[]];
     const out = code.offset(code.param(4), step, 6 * NUMBER);
