@@ -45,7 +45,8 @@ export class Relaxation {
       const more = lacks.filter((screen) => settled.get(screen) !== true);
       return !more.some((screen) => settled.has(screen)) && within(costOf(more, this.limit), most);
     });
-    let beyond = this.choose(open, settled, 0);
+    const priced = new Priced(open, this.limit, settled);
+    let beyond = priced.choose(0);
     if (within(beyond.cost, most)) return { bound: beyond.weight, fits: beyond, beyond };
     const free = open.filter(({ lacks }) => lacks.every((screen) => settled.get(screen) === true));
     let fits: Choice = { screens: [], cost: 0, weight: free.reduce((sum, { weight }) => sum + weight, 0) };
@@ -53,7 +54,7 @@ export class Relaxation {
     for (let round = 0; round < MOST_ROUNDS; round++) {
       const price = (beyond.weight - fits.weight) / (beyond.cost - fits.cost);
       const level = fits.weight + price * (most - fits.cost);
-      const next = this.choose(open, settled, price);
+      const next = priced.choose(price);
       const worth = next.weight + price * (most - next.cost);
       // Any price gives a bound, so the least that was seen holds even where rounding ends the search.
       bound = Math.min(bound, Math.max(worth, level));
@@ -63,31 +64,51 @@ export class Relaxation {
     }
     return { bound, fits, beyond };
   }
+}
 
-  /** The choice whose weight less the price of its screens is greatest. */
-  private choose(open: readonly Group[], settled: ReadonlyMap<number, boolean>, price: number): Choice {
-    const firstScreen = 1 + open.length;
-    const { costs } = this.limit;
-    const sink = firstScreen + costs.length;
-    const flow = new Flow(sink + 1);
-    const priced = new Set<number>();
+/** Groups and the screens that they lack as a network, for any price. */
+class Priced {
+  private readonly open: readonly Group[];
+  private readonly limit: Limit;
+  private readonly settled: ReadonlyMap<number, boolean>;
+  private readonly firstScreen: number;
+  private readonly flow: Flow;
+  /** Screens that have a price, and their pipes to the sink. */
+  private readonly pipes = new Map<number, number>();
+
+  constructor(open: readonly Group[], limit: Limit, settled: ReadonlyMap<number, boolean>) {
+    this.open = open;
+    this.limit = limit;
+    this.settled = settled;
+    this.firstScreen = 1 + open.length;
+    const screens = limit.costs.length;
+    const sink = this.firstScreen + screens;
+    this.flow = new Flow(
+      sink + 1,
+      open.reduce((sum, { lacks }) => sum + 1 + lacks.length, screens),
+    );
     open.forEach(({ lacks, weight }, i) => {
-      flow.pipe(0, 1 + i, weight);
+      this.flow.pipe(0, 1 + i, weight);
       for (const screen of lacks) {
         if (settled.get(screen) === true) continue;
-        flow.pipe(1 + i, firstScreen + screen, Infinity);
-        priced.add(screen);
+        this.flow.pipe(1 + i, this.firstScreen + screen, Infinity);
+        this.pipes.set(screen, -1);
       }
     });
-    for (const screen of priced) {
-      const cost = price * entryAt(costs, screen);
-      if (cost > 0) flow.pipe(firstScreen + screen, sink, cost);
-    }
-    flow.largest();
-    const screens = [...priced].filter((screen) => flow.reached(firstScreen + screen));
+    for (const screen of this.pipes.keys()) this.pipes.set(screen, this.flow.pipe(this.firstScreen + screen, sink, 0));
+  }
+
+  /** The choice whose weight less the price of its screens is greatest. */
+  choose(price: number): Choice {
+    for (const [screen, pipe] of this.pipes) this.flow.widen(pipe, price * entryAt(this.limit.costs, screen));
+    this.flow.largest();
+    const screens = [...this.pipes.keys()].filter((screen) => this.flow.reached(this.firstScreen + screen));
     const made = new Set(screens);
-    const printed = open.filter(({ lacks }) => lacks.every((screen) => settled.get(screen) === true || made.has(screen)));
-    return { screens, cost: costOf(screens, this.limit), weight: printed.reduce((sum, { weight }) => sum + weight, 0) };
+    const weight = this.open.reduce(
+      (sum, group) => (group.lacks.every((screen) => this.settled.get(screen) === true || made.has(screen)) ? sum + group.weight : sum),
+      0,
+    );
+    return { screens, cost: costOf(screens, this.limit), weight };
   }
 }
 

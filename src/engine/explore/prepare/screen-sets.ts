@@ -94,9 +94,9 @@ function checked({ prints, most, have = [] }: ScreensAsked): void {
 export function screenSets(asked: ScreensAsked, spent: readonly Spent[] = []): ScreenSets {
   checked(asked);
   const have = new Set(asked.have ?? []);
-  const lacking = asked.prints.map(({ screens, weight = 1 }) => ({
+  const lacking = asked.prints.map(({ screens, weight }) => ({
     lacks: [...new Set(screens)].filter((id) => !have.has(id)).sort(),
-    weight,
+    weight: weight ?? 1,
   }));
   const all: Spent[] = [{ each: () => 1, most: asked.most }, ...spent];
   const reached = (lacks: readonly string[]): boolean =>

@@ -40,6 +40,8 @@ const WHOLE: Effort = { branches: 60_000, climb: 60_000, rounds: 8 };
 const LEAST_BRANCHES = 8;
 const MOST_BRANCHES = 3000;
 const MOST_LOOKS = 60_000_000;
+/** Rounds of the bound by links times pairs of screens that a print lacks; one round is always made. */
+const MOST_LINKS = 8_000_000;
 /** Of the climb, so much comes before the branches: a good choice early saves most of them. */
 const FIRST_CLIMB = 1 / 30;
 /** Of so many screens all sets are gone through sooner than branches are. */
@@ -100,7 +102,9 @@ class Search {
     this.climb(1 - FIRST_CLIMB);
     if (!this.promises(bound)) return this.result(0);
     const { groups, names, limits } = this.sets;
-    return this.result(Math.min(bound, linkBound(groups, names.length, entryAt(limits, 0).most, this.effort.rounds)));
+    const links = groups.reduce((sum, { lacks }) => sum + lacks.length ** 2, 0);
+    const rounds = Math.max(1, Math.min(this.effort.rounds, Math.floor(MOST_LINKS / links)));
+    return this.result(Math.min(bound, linkBound(groups, names.length, entryAt(limits, 0).most, rounds)));
   }
 
   private allSets(): { made: ReadonlySet<number>; weight: number; bound: number } {

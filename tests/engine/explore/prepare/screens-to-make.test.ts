@@ -148,6 +148,9 @@ describe('screensToMake', () => {
 
   it('should count large, broken, zero and repeated prints for what they weigh', () => {
     const one = { screens: ['a', 'b'] };
+    // As JSON has it where nothing was said.
+    const unsaid = { screens: ['c'], weight: null as unknown as undefined };
+    expect(screensToMake({ prints: [unsaid], most: 1 })).toEqual({ screens: ['c'], printed: 1, bound: 1 });
     expect(screensToMake({ prints: [one, one, one, { screens: ['c'], weight: 2.5 }], most: 2 })).toEqual({
       screens: ['a', 'b'],
       printed: 3,
