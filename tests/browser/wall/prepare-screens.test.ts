@@ -94,9 +94,11 @@ describe('which screens to have made', () => {
     await enter(page, 'Wall');
     await page.getByRole('button', { name: 'Screens to make' }).click();
     await expect.poll(() => dialog.getByLabel('New screens', { exact: true }).inputValue()).toBe(String(all - 1));
+    await dialog.getByLabel('Only screens at hand: made, or to make').check();
     await page.keyboard.press('Escape');
     await page.getByText('Which screens', { exact: true }).click();
-    await page.getByLabel('Only screens at hand: made, or to make').check();
+    await expect.poll(() => page.locator('wall-screens').getByLabel('Only screens at hand: made, or to make').isChecked()).toBe(true);
+    await expect.poll(() => page.locator('wall-screens').getByText('not at hand').count()).toBeGreaterThan(0);
     await expect.poll(() => page.getByText(new RegExp(`^${all - 1} of \\d+ screens are at hand\\.$`, 'u')).count()).toBe(1);
     type Room = HTMLElement & {
       run: { variants: { pulls: { screen: string }[] }[] };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { askedNotes, firstSentence } from '../../../src/components/wall/prepare/prepare-words.ts';
+import { askedNotes, costSentence, firstSentence } from '../../../src/components/wall/prepare/prepare-words.ts';
+import { costOf } from '../../../src/engine/explore/prepare/budget.ts';
 import type { WantedPrint } from '../../../src/engine/explore/prepare/prepare.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 
@@ -37,5 +38,19 @@ describe('firstSentence', () => {
     expect(firstSentence(steps, 1)).toBe('The first comes with 3.');
     expect(firstSentence(steps, 3)).toBe('');
     expect(firstSentence(steps.slice(0, 3), 1)).toBe('');
+  });
+});
+
+describe('costSentence', () => {
+  const paper = { widthMm: 500, heightMm: 700 };
+  const step = (screens: number, inks: number) => ({ screens: Array<string>(screens).fill('s'), inks: Array<string>(inks).fill('i') });
+
+  it('should say what a choice takes of film, money and hours, as far as that is known', () => {
+    const budget = { moneyEach: 35, hoursEach: 1.5, inkMoneyEach: 12 };
+    // Eight sheets of 0.35 m²; 8 × 35 + 2 × 12. Nothing was said of how long an ink takes.
+    expect(costSentence(costOf(budget, paper, step(8, 0)))).toBe('That takes 2.80 m² of film, 280 of money and 12 hours of work.');
+    expect(costSentence(costOf(budget, paper, step(8, 2)))).toBe('That takes 2.80 m² of film and 304 of money.');
+    expect(costSentence(costOf({}, paper, step(1, 0)))).toBe('That takes 0.35 m² of film.');
+    expect(costSentence(costOf({}, paper, step(0, 0)))).toBe('');
   });
 });

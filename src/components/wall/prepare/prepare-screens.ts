@@ -1,6 +1,13 @@
 import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
-import { limitsOf, newWithin, type PrepareBudget, type PrepareBy, type PrepareLimit } from '../../../engine/explore/prepare/budget.ts';
+import {
+  costOf,
+  limitsOf,
+  newWithin,
+  type PrepareBudget,
+  type PrepareBy,
+  type PrepareLimit,
+} from '../../../engine/explore/prepare/budget.ts';
 import { frameState, type FrameState } from '../../../engine/explore/prepare/frames.ts';
 import { prepareSteps, type PrepareStep, type WantedPrint } from '../../../engine/explore/prepare/prepare.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
@@ -13,6 +20,7 @@ import { download, fileNameOf } from '../../ui/download.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
 import { Work } from '../../ui/work.ts';
 import { say } from '../../words/en/wall/prepare.ts';
+import { atHandTick } from './at-hand-tick.ts';
 import { chosenPrints, type HungPrints, type Sources } from './chosen-prints.ts';
 import { prepListStyle } from './prep-list-style.ts';
 import { prepRows, prepTable } from './prep-list.ts';
@@ -20,7 +28,7 @@ import './prepare-budget.ts';
 import { prepareCurve } from './prepare-curve.ts';
 import { type MatrixColumn, prepareMatrix } from './prepare-matrix.ts';
 import { fieldsStyle, prepareStyle } from './prepare-style.ts';
-import { askedNotes, firstSentence, newOnes, nextSentence, printedSentence } from './prepare-words.ts';
+import { askedNotes, costSentence, firstSentence, newOnes, nextSentence, printedSentence } from './prepare-words.ts';
 
 const NO_PRINTS: HungPrints = { variants: [], selected: new Set() };
 /** Ways to ask, with their words. */
@@ -233,6 +241,7 @@ export class PrepareScreens extends StoreElement {
         <div class="told">
         ${this.notes().map((note) => html`<p class="soft">${note}</p>`)}
         <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${beyond ? `${firstSentence(steps, this.count)} ${say.moreIsBeyondWhat}` : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
+        <p class="soft">${costSentence(costOf(this.store.project.screenBudget ?? {}, this.store.project.drawer.paper, step))}</p>
         </div>
       </section>
       <section aria-label=${say.printsByWhatThey}>${prepareMatrix(this.prints, this.columns(step))}</section>
@@ -261,6 +270,7 @@ export class PrepareScreens extends StoreElement {
       </p>
       ${this.saving.failure === '' ? nothing : html`<p role="alert">${this.saving.failure}</p>`}
       <p class="soft small">${say.screensOnPrepList}</p>
+      ${atHandTick(this.store)}
     </section>`;
   }
 

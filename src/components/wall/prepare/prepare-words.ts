@@ -1,7 +1,7 @@
-import type { PrepareBy } from '../../../engine/explore/prepare/budget.ts';
+import type { PrepareBy, PrepareCost } from '../../../engine/explore/prepare/budget.ts';
 import { type PrepareStep, takenByNone, type WantedPrint } from '../../../engine/explore/prepare/prepare.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
-import { numberLocale } from '../../../engine/words/language.ts';
+import { fixed, numberLocale } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/prepare.ts';
 import { listed } from '../../words/plan-words.ts';
 
@@ -29,6 +29,16 @@ export function printedSentence(step: PrepareStep, all: number, by: PrepareBy): 
   const proven = step.bound <= step.printed + 1e-9;
   const near = proven ? say.noOtherChoiceOf : say.noChoiceOfSo(weightText(step.bound));
   return say.withOfCanBe(what, weightText(step.printed), weightText(all), near);
+}
+
+/** What a choice takes of what there is to spend; '' where it takes nothing. */
+export function costSentence({ filmM2, money = 0, hours = 0 }: PrepareCost): string {
+  const parts = [
+    ...(filmM2 > 0 ? [say.squareMetresOfFilm(fixed(filmM2, 2))] : []),
+    ...(money > 0 ? [say.ofMoney(weightText(money))] : []),
+    ...(hours > 0 ? [say.hoursOfWork(weightText(hours))] : []),
+  ];
+  return parts.length === 0 ? '' : say.thatTakes(listed(parts));
 }
 
 /** With how many the first print comes, where none does yet; '' where one does, or none ever will. */

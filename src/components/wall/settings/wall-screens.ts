@@ -70,23 +70,26 @@ export class WallScreens extends WallMore {
       <p class="soft small">${there === 0 ? say.noScreenIsMade : say.ofScreensAreAt(there, studio.screens.length)}</p>
       ${this.wrong('mustScreens')}${this.wrong('notScreens')}
       <ul aria-label=${say.screensOfDrawer}>
-        ${studio.screens.map(
-          (screen, i) => html`<li>
+        ${studio.screens.map((screen, i) => {
+          // Where none is at hand, all may be there.
+          const gone = onlyAtHand && there > 0 && !isAtHand(screen.id, this.project.frames);
+          return html`<li>
             <span class="name" title=${screen.name}>${screen.number} ${screen.name}</span>
             <select
               aria-label=${say.screen(screen.number, screen.name)}
               ?data-set=${conditions[i] !== 'may'}
-              .value=${live(entryAt(conditions, i))}
+              ?disabled=${gone}
+              .value=${live(gone ? 'may' : entryAt(conditions, i))}
               @change=${(event: Event) => this.put(screen.id, (event.target as HTMLSelectElement).value)}
             >
               ${[
-                ['may', say.mayBeThere],
+                ['may', gone ? say.notAtHand : say.mayBeThere],
                 ['must', SETTINGS.mustScreens.label],
                 ['not', SETTINGS.notScreens.label],
               ].map(([value, text]) => html`<option value=${defined(value)} ?selected=${value === conditions[i]}>${text}</option>`)}
             </select>
-          </li>`,
-        )}
+          </li>`;
+        })}
       </ul>
     `,
     );

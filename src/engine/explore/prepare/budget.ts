@@ -44,6 +44,31 @@ export function limitsOf(budget: PrepareBudget, paper: Pick<Paper, 'widthMm' | '
   ];
 }
 
+/** What a choice takes of what there is to spend; money and hours are undefined where nothing is said of what it takes. */
+export interface PrepareCost {
+  filmM2: number;
+  money: number | undefined;
+  hours: number | undefined;
+}
+
+/** What new screens and inks take. @param step their ids */
+export function costOf(
+  budget: PrepareBudget,
+  paper: Pick<Paper, 'widthMm' | 'heightMm'>,
+  step: { screens: readonly string[]; inks: readonly string[] },
+): PrepareCost {
+  const [screens, inks] = [step.screens.length, step.inks.length];
+  const sum = (screen: number | undefined, ink: number | undefined): number | undefined => {
+    const open = (screens > 0 && screen === undefined) || (inks > 0 && ink === undefined);
+    return open ? undefined : screens * (screen ?? 0) + inks * (ink ?? 0);
+  };
+  return {
+    filmM2: screens * filmOfSheet(paper),
+    money: sum(budget.moneyEach, budget.inkMoneyEach),
+    hours: sum(budget.hoursEach, budget.inkHoursEach),
+  };
+}
+
 /** How many that each take so much can be had of what there is; Infinity where they take nothing. */
 function howMany(most: number, each: number): number {
   return each <= 0 ? Infinity : Math.floor(most / each + 1e-9);

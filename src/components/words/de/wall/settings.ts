@@ -92,6 +92,7 @@ export const say: typeof english = {
   ofScreensAreAt: (there, screens) => `${there} von ${screens} Sieben sind zur Hand.`,
   screensOfDrawer: 'Siebe der Schublade',
   screen: (number, name) => `Sieb ${number}, ${name}`,
+  notAtHand: 'nicht zur Hand',
   mayBeThere: 'darf dabei sein',
   printsOfWallsWere: (prints, seen) =>
     `${prints} Drucke von ${seen} ${plural(seen, { one: 'Wand', other: 'Wänden' })} sind gesehen. Eine Wand mit anderem Namen zeigt andere.`,

@@ -66,7 +66,8 @@ export const say = speak('wall/prepare', {
   onPrepList: 'On the prep list',
   putOnPrepList: 'Put on the prep list',
   saveAsPDF: 'Save as PDF',
-  screensOnPrepList: 'Screens on the prep list are to make: the Drawer and the Press say so, and the Wall may keep to screens at hand.',
+  screensOnPrepList:
+    'Screens on the prep list are to make: the Drawer and the Press say so. The wall can keep to screens that are made or to make:',
   whichScreensToMake: 'Which screens to make',
   close: 'Close',
   tryingSets: 'Trying sets',
@@ -84,6 +85,10 @@ export const say = speak('wall/prepare', {
   noChoiceOfSo: (weight: string) => `No choice of so many prints more than ${weight}.`,
   withOfCanBe: (what: string, weight: string, weight2: string, near: string) =>
     `With ${what}, ${weight} of ${weight2} can be pulled. ${near}`,
+  thatTakes: (parts: string) => `That takes ${parts}.`,
+  squareMetresOfFilm: (m2: string) => `${m2} m² of film`,
+  ofMoney: (money: string) => `${money} of money`,
+  hoursOfWork: (hours: string) => `${hours} hours of work`,
   allThatPrintsTake: 'All that the prints take is there then.',
   oneMoreByItself: (next: number | null) => `One more by itself adds no print${next === null ? '' : `; the next comes with ${next}`}.`,
   with: (fresh: string) => `, with ${fresh}`,

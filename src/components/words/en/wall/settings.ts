@@ -92,6 +92,7 @@ export const say = speak('wall/settings', {
   ofScreensAreAt: (there: number, screens: number) => `${there} of ${screens} screens are at hand.`,
   screensOfDrawer: 'Screens of the Drawer',
   screen: (number: number, name: string) => `Screen ${number}, ${name}`,
+  notAtHand: 'not at hand',
   mayBeThere: 'may be there',
   printsOfWallsWere: (prints: string, seen: number) =>
     `${prints} prints of ${seen} ${plural(seen, { one: 'wall', other: 'walls' })} were seen. A wall of another name shows others.`,
