@@ -20,6 +20,8 @@ interface CardLook {
 const ALONE: CardLook = { sizes: TABLE_SIZES, titlePt: 24, diagramPt: 170, picturePt: 170 };
 /** Heights of the pictures that are tried on a card alone. */
 const ALONE_PICTURES_PT = [170, 130, 100, 76, 58] as const;
+/** Least between the title of a card and what is changed for it. */
+const TAGS_GAP_PT = 8;
 /** Below a card alone stands who comes before it. */
 const FOOT_PT = 50;
 const SEVERAL: CardLook = { sizes: HAND_SIZES, titlePt: 14, diagramPt: 78, picturePt: 58 };
@@ -71,13 +73,16 @@ function cardHead(
   { titlePt, diagramPt, sizes, width }: CardLook & { width: number },
 ): Piece {
   const tagWidth = out.widthOf(card.tags, { size: sizes.text, bold: true });
+  // What is changed stands beside the title where both have room.
+  const below = out.widthOf(card.title, { size: titlePt, bold: true }) + titlePt + 4 + TAGS_GAP_PT + tagWidth > width;
+  const tagsAt = below ? titlePt * 1.35 + 7 : 9;
   const title: Piece = {
-    height: titlePt * 1.35 + 7,
+    height: titlePt * 1.35 + 7 + (below ? sizes.text * 1.5 : 0),
     draw({ x, y }) {
       out.stroke({ x, y }, { x: x + width, y }, { thickness: 1.6, hex: PDF_COLOURS.black });
       out.box({ x, y: y + 9 }, titlePt * 0.8);
       out.line(card.title, { x: x + titlePt + 4, y: y + 7 }, { size: titlePt, bold: true });
-      out.line(card.tags, { x: x + width - tagWidth, y: y + 9 }, { size: sizes.text, bold: true });
+      out.line(card.tags, { x: x + width - tagWidth, y: y + tagsAt }, { size: sizes.text, bold: true });
     },
   };
   const words = width - diagramPt - 12;

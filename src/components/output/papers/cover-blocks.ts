@@ -37,7 +37,7 @@ export function coverBlocks({ plan, recipes, clocked, screenStates }: MadePlan, 
         { text: sentences.filter((words) => words !== '').join(' ') },
         ...warnings.map((text) => ({ text, bold: true })),
       ],
-      fill: ['Date', 'Printer', 'Studio'],
+      fill: [say.date, say.printer, say.studio],
     },
     {
       kind: 'prints',

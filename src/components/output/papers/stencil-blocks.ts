@@ -133,7 +133,7 @@ function stepTable(stencils: readonly Stencil[]): PaperTable {
     title: say.exposure,
     columns: [
       { head: say.mesh, share: 0.24 },
-      ...EXPOSURE_STEPS.map((step) => ({ head: `× ${step}`, share: 0.06 })),
+      ...EXPOSURE_STEPS.map((step) => ({ head: `× ${fixed(step, step % 1 === 0 ? 0 : 1)}`, share: 0.06 })),
       { head: say.shortestStepS, share: 0.17 },
       { head: say.chosenS, share: 0.17 },
     ],

@@ -92,6 +92,9 @@ export const say = speak('output/papers', {
   sheetsToBuy: (stockSheets: number) => `${counted(stockSheets, { one: 'sheet', other: 'sheets' })} to buy`,
   outOfEachWaste: (across: number, down: number, aStock: number, round: number) =>
     `${across} × ${down} = ${aStock} out of each, ${round} % waste`,
+  date: 'Date',
+  printer: 'Printer',
+  studio: 'Studio',
   ink: 'Ink',
   mix: 'Mix',
   printed: 'Printed',
