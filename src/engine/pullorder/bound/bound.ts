@@ -9,8 +9,8 @@ import { MOST_SHEETS } from './capped/set-masks.ts';
 import { TimesLevels } from './capped/times-levels.ts';
 import { Clashes } from './clashes.ts';
 import { CoverRows } from './cover-rows.ts';
-import { NearSets } from './near/near-sets.ts';
 import { OnceSearch } from './once/once-search.ts';
+import { PinnedSets } from './pinned/pinned-sets.ts';
 import { SetRounds } from './set-rounds.ts';
 import { someSheets } from './some-sheets.ts';
 import { MAX_SUMMED } from './subset-sums.ts';
@@ -22,7 +22,7 @@ const A_BLOCK = 15;
 const MANY_SHEETS = 20;
 /** Work on sets that do not fit, in parts of the work on all else: at first, least and most. */
 const CUT_SHARE = { first: 0.7, least: 0.15, most: 4 };
-/** Work on how many letters come more than twice, before sets are looked at where letters are many; and on one step of it. Less where near words see all sheets. */
+/** Work on how many letters come more than twice, before sets are looked at where letters are many; and on one step of it. Less where words that pin others see all sheets. */
 const FIRST_LEVELS = { units: 2_500_000, step: 100_000, alone: 300_000, seen: 300_000 };
 /** Work on a step above which larger blocks are begun. */
 const DEAR_STEP = 300_000;
@@ -30,9 +30,9 @@ const DEAR_STEP = 300_000;
 const FIRST_ONCE_UNITS = 100_000;
 const ONCE_SHARE = 2;
 const VAIN_ONCE_SHARE = 0.2;
-/** Work on sets by near words before blocks are summed, and in parts of the work on all else while it raises the bound. */
-const FIRST_NEAR = { letters: 64, summed: 2_000_000, alone: 3_000_000 };
-const NEAR_SHARE = 1;
+/** Work on sets by words that pin the others, up to so many letters, before blocks are summed; and in parts of the work on all else while it raises the bound. */
+const FIRST_PINNED = { letters: 64, units: 3_000_000 };
+const PINNED_SHARE = 2;
 
 /**
  * Lower bound on the length of any word that finishes a model, raised bit by bit.
@@ -45,7 +45,7 @@ const NEAR_SHARE = 1;
  * whose lower bound holds even when it is cut short. Where there are more than a few sheets, what all
  * pairs, triples and fours need is rounded up at every size of set (`SubsetSums`) besides, and sets
  * that do not fit with only so many of each letter are taken in (`CapCuts`), and sets that split all
- * letters are proved by lists of near words (`NearSets`). Where letters are many,
+ * letters are proved by words that pin the others (`PinnedSets`). Where letters are many,
  * circles say more: of letters that precede one another round and round one comes twice (`OnceSearch`);
  * on top of that comes how many letters come more than twice (`TimesLevels`).
  *
@@ -120,15 +120,14 @@ export class BoundSearch {
     // What needs of small sets show beyond levels, in blocks, is less the more blocks there are.
     const summed = !areFew(this.#model) && this.#letters.length <= 2 * A_BLOCK;
     const stacked = this.#sets && many && !areFew(this.#model) ? this.#stacked(this.#sets) : null;
-    // The first steps show most for their work.
-    const seen = this.#letters.length <= FIRST_NEAR.letters && orders.length <= MOST_SHEETS;
+    const seen = this.#letters.length <= FIRST_PINNED.letters && orders.length <= MOST_SHEETS;
     const firstLevels = seen ? FIRST_LEVELS.seen : FIRST_LEVELS.units;
     for (const until = this.#meter.units + firstLevels; stacked && this.#meter.units < until;) {
       if ((this.#levels?.nextCost ?? 0) > (summed ? FIRST_LEVELS.step : FIRST_LEVELS.alone) || stacked.next().done) break;
       yield;
     }
-    const near = this.#sets && !areFew(this.#model) && this.#letters.length <= FIRST_NEAR.letters ? this.#near(this.#sets) : null;
-    if (near) yield* this.#spend(near, summed ? FIRST_NEAR.summed : FIRST_NEAR.alone);
+    const pinned = this.#sets && !areFew(this.#model) && this.#letters.length <= FIRST_PINNED.letters ? this.#pinned(this.#sets) : null;
+    if (pinned) yield* this.#spend(pinned, FIRST_PINNED.units);
     const blocks = this.#sets && summed ? new SumBlocks(this.#sets.split(many ? A_BLOCK : MAX_SUMMED), this.#rows) : null;
     // All triples and fours of a block cost little and, rounded at every size, show most.
     for (let t = 0; blocks && t < 2; t++) yield* this.#sum(blocks);
@@ -138,12 +137,12 @@ export class BoundSearch {
     let onceShare = ONCE_SHARE;
     const gaining = summed ? VAIN_ONCE_SHARE : CUT_SHARE.most;
     let stackShare = gaining;
-    let nearShare = NEAR_SHARE;
+    let pinnedShare = PINNED_SHARE;
     let bySheets = Infinity;
     for (let round = 0; round < 40; round++) {
       onceShare = (yield* this.#spend(once, onceShare * rest)) > 0 ? ONCE_SHARE : VAIN_ONCE_SHARE;
       if (stacked) stackShare = (yield* this.#spend(stacked, stackShare * rest)) > 0 ? gaining : VAIN_ONCE_SHARE;
-      if (near) nearShare = (yield* this.#spend(near, nearShare * rest)) > 0 ? NEAR_SHARE : VAIN_ONCE_SHARE;
+      if (pinned) pinnedShare = (yield* this.#spend(pinned, pinnedShare * rest)) > 0 ? PINNED_SHARE : 1;
       const summedBefore = blocks?.total ?? 0;
       if (cuts) yield* this.#spend(cuts, share * rest);
       const cut = (blocks?.total ?? 0) - summedBefore;
@@ -162,15 +161,16 @@ export class BoundSearch {
     }
   }
 
-  /** What sets need that split all letters, by near words. */
-  *#near(sets: SetRounds): Generator<void, void> {
+  /** What sets need that split all letters, by words that pin the others. */
+  *#pinned(sets: SetRounds): Generator<void, void> {
     const known = {
-      split: (size: number) => sets.split(size),
-      note: (letters: readonly number[], least: number) => this.#rows.note(letters, least),
+      letters: this.#letters,
+      split: (size: number, among: readonly number[]) => sets.split(size, among),
+      least: () => this.best,
     };
-    const near = new NearSets(this.#model, known, this.#meter);
-    for (const steps = near.work(); !steps.next().done;) {
-      this.best = Math.max(this.best, near.best);
+    const pinned = new PinnedSets(this.#model, known, this.#meter);
+    for (const steps = pinned.work(); !steps.next().done;) {
+      this.best = Math.max(this.best, pinned.best);
       yield;
     }
   }

@@ -63,12 +63,12 @@ export class LetterGroups {
 
   /**
    * @param size most letters in a group
+   * @param among the letters that are split
    * @returns groups of letters, each letter once, sizes as even as can be; another split each time
    */
-  split(size: number): number[][] {
-    const n = this.#letters.length;
-    const count = Math.ceil(n / size);
-    const places = this.#random.shuffle(this.#letters.map((_, i) => i));
+  split(size: number, among: readonly number[] = this.#letters): number[][] {
+    const count = Math.ceil(among.length / size);
+    const places = this.#random.shuffle(among.map((l) => this.#letters.indexOf(l)));
     const groups: number[][] = Array.from({ length: count }, () => []);
     places.forEach((p, i) => entryAt(groups, i % count).push(p));
     const guesses = groups.map((g) => this.#guess(g));

@@ -57,9 +57,9 @@ export class SetRounds {
     return new SetRounds(rows, groups);
   }
 
-  /** Splits all letters into even groups that are likely to need much; another split at each call. */
-  split(size: number): number[][] {
-    return this.#groups.split(size);
+  /** Splits all letters, or some, into even groups that are likely to need much; another split at each call. */
+  split(size: number, among?: readonly number[]): number[][] {
+    return this.#groups.split(size, among);
   }
 
   /**

@@ -2,32 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../../src/engine/base/random.ts';
 import { masksOf } from '../../../../src/engine/pullorder/bound/capped/set-masks.ts';
 import { askedOfThree, shortestOfThree } from '../../../../src/engine/pullorder/bound/capped/three-needs.ts';
-import { NearSets } from '../../../../src/engine/pullorder/bound/near/near-sets.ts';
 import { NearWords } from '../../../../src/engine/pullorder/bound/near/near-words.ts';
-import type { SetOrder } from '../../../../src/engine/pullorder/bound/sets/set-order.ts';
-import { knownLeast } from '../known-least.ts';
 import { randomOrders } from '../random-orders.ts';
-import { smallProblem } from '../small-problem.ts';
-
-/** Length of a shortest word for the orders on a set of letters, by trying all words level by level. */
-function shortest(orders: readonly SetOrder[], set: number): number {
-  let level = [orders.map(({ present }) => present & set)];
-  const seen = new Set<string>();
-  for (let length = 0; ; length++) {
-    const next: typeof level = [];
-    for (const left of level) {
-      if (left.every((bits) => bits === 0)) return length;
-      for (let l = 0; l < 31; l++) {
-        if (!((set >> l) & 1)) continue;
-        const rest = left.map((bits, c) => ((orders[c]!.preds[l]! & bits) === 0 ? bits & ~(1 << l) : bits));
-        const key = rest.join();
-        if (!seen.has(key)) next.push(rest);
-        seen.add(key);
-      }
-    }
-    level = next;
-  }
-}
+import { shortest } from '../shortest.ts';
 
 describe('NearWords', () => {
   it('should find how long a shortest word is, as trying all words does, and never more when cut short', () => {
@@ -83,31 +60,5 @@ describe('shortestOfThree', () => {
       lengths.add(least);
     }
     expect(lengths.size).toBeGreaterThan(2);
-  });
-});
-
-describe('NearSets', () => {
-  it('should never rise above the fewest set-ups and mounts that the brute force finds, and mostly reach them', () => {
-    let reached = 0;
-    for (let i = 0; i < 50; i++) {
-      const random = randomFrom(`near sets ${i}`);
-      for (const [model, least] of knownLeast(smallProblem(random))) {
-        const meter = { units: 0 };
-        const letters = [...new Set(model.orders.flatMap((order) => order.letters))];
-        if (letters.length === 0) continue;
-        const cut = random.int(2) === 0 ? letters.length : 1 + random.int(letters.length);
-        const notes: number[] = [];
-        const split = (): number[][] => [letters.slice(0, cut), letters.slice(cut)].filter((part) => part.length > 0);
-        const near = new NearSets(model, { split, note: (_, own) => void notes.push(own) }, meter);
-        let steps = 0;
-        for (const work = near.work(); steps < 100; steps++) {
-          work.next();
-          expect(near.best, `case ${i}`).toBeLessThanOrEqual(least);
-        }
-        expect(Math.max(0, ...notes)).toBeLessThanOrEqual(least);
-        if (near.best === least) reached++;
-      }
-    }
-    expect(reached).toBeGreaterThan(50);
   });
 });
