@@ -59,7 +59,7 @@ export function stackLayers(stack: Stack, studio: Studio, mapStack: Stack = stac
       layer.laid = laid;
     }
   }
-  out.length = stack.pulls.length;
+  if (out.length !== stack.pulls.length) out.length = stack.pulls.length;
   return out;
 }
 

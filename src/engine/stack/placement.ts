@@ -18,7 +18,7 @@ export function samePlacement(a: Pull, b: Pull): boolean {
 export function findBits(stack: Stack, mapStack: Stack, out: number[]): number {
   const { pulls } = stack;
   const held = mapStack.pulls;
-  out.length = pulls.length;
+  if (out.length !== pulls.length) out.length = pulls.length;
   for (let i = 0; i < pulls.length; i++) {
     const pull = entryAt(pulls, i);
     let bit = held[i] !== undefined && entryAt(held, i).id === pull.id ? i : -1;

@@ -95,7 +95,7 @@ export class SpanCache {
         entry.rowShift = rowShift;
       }
     }
-    out.length = pulls.length;
+    if (out.length !== pulls.length) out.length = pulls.length;
     return out;
   }
 
