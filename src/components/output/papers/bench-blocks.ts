@@ -60,13 +60,13 @@ function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly numbe
     columns: [
       { head: '', share: 0.035 },
       { head: say.time, share: 0.1 },
-      { head: say.setUp, share: 0.055 },
+      { head: say.setUp, share: 0.065 },
       ...(long
         ? [
             { head: say.screen, share: 0.19 },
             { head: say.inkGrams, share: 0.125 },
-            { head: say.offsetMm, share: 0.205 },
-            { head: say.sheetsStrokes, share: 0.185 },
+            { head: say.offsetMm, share: 0.195 },
+            { head: say.sheetsStrokes, share: 0.195 },
           ]
         : [
             { head: say.screen, share: 0.19 },
@@ -74,7 +74,7 @@ function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly numbe
             { head: say.offsetStrokes, share: 0.16 },
             { head: say.sheetsHowMany, share: 0.205 },
           ]),
-      { head: say.dryStack, share: 0.105 },
+      { head: say.dryStack, share: 0.095 },
     ],
     rows: own.map((at) => ({
       ...(entryAt(plan.times, at).waitMinutes >= 1 ? { over: capital(waitWords(plan, at, false)) } : {}),
