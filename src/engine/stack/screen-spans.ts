@@ -12,8 +12,10 @@ import { edgesWith } from './map-limits.ts';
 import { checkOffset } from './placement.ts';
 import type { PlacedSpans, Pull, RowGrid, Stack } from './types.ts';
 
-/** When the kept spans and turned outlines hold more values than this (about 8 MB), all are dropped and begun anew. */
+/** When the kept spans hold more values than this (about 6 MB), all are dropped and begun anew; turned outlines the same. */
 const MAX_KEPT_VALUES = 500_000;
+/** The same of spans where most of those asked for were new: of screens that lie anywhere few come again. */
+const MAX_KEPT_WHERE_NEW = 100_000;
 /** Lays downwards are told apart to this many parts of a millimetre. */
 const PHASE_STEPS_PER_MM = 1e9;
 
@@ -51,7 +53,12 @@ export class SpanCache {
   /** By pull the screen that was placed latest. */
   private latest: TurnedScreen[] = [];
   private room = new SpanRoom();
-  private keptValues = 0;
+  private keptOutlines = 0;
+  private keptSpans = 0;
+  private maxSpans = MAX_KEPT_VALUES;
+  /** How many lays were known, and how many were scanned, since spans were dropped. */
+  private known = 0;
+  private scanned = 0;
 
   constructor(studio: Studio) {
     this.shapes = studio.shapes;
@@ -130,7 +137,7 @@ export class SpanCache {
       const number = this.screens.get(pull.screen)?.number;
       found = { screen: pull.screen, turnDeg, outline, number, spans: new Map(), rowHeightMm: 0, byTenths: new Map() };
       turns.set(turnDeg, found);
-      if (turnDeg !== 0) this.keep(outline.rings.reduce((sum, ring) => sum + ring.length, 0));
+      if (turnDeg !== 0) this.keepOutline(outline.rings.reduce((sum, ring) => sum + ring.length, 0));
     }
     this.latest[index] = found;
     return found;
@@ -143,7 +150,10 @@ export class SpanCache {
       screen.byTenths.clear();
     }
     const known = tenths / 10 === dyMm ? screen.byTenths.get(tenths) : undefined;
-    if (known !== undefined) return known;
+    if (known !== undefined) {
+      this.known++;
+      return known;
+    }
     const rowShift = Math.floor(dyMm / rowHeightMm);
     const phase = Math.round((dyMm - rowShift * rowHeightMm) * PHASE_STEPS_PER_MM);
     const laid = { spans: this.phasedSpans(screen, rowHeightMm, phase), rowShift };
@@ -169,18 +179,36 @@ export class SpanCache {
     if (spans === undefined) {
       spans = rowSpans(screen.outline, { rowHeightMm, topMm: -phase / PHASE_STEPS_PER_MM }, this.room);
       phases.set(phase, spans);
-      this.keep(spans.xMm.length + spans.starts.length);
-    }
+      this.keepSpans(spans.xMm.length + spans.starts.length);
+    } else this.known++;
     return spans;
   }
 
   /** Counts values that were kept; above the most, all are dropped, and callers go on with those they hold. */
-  private keep(values: number): void {
-    this.keptValues += values;
-    if (this.keptValues <= MAX_KEPT_VALUES) return;
+  private keepOutline(values: number): void {
+    this.keptOutlines += values;
+    if (this.keptOutlines <= MAX_KEPT_VALUES) return;
     this.turned.clear();
+    this.keptOutlines = 0;
+    this.dropSpans();
+  }
+
+  /** The same of spans; outlines stay, as to turn them takes longer than to scan them. */
+  private keepSpans(values: number): void {
+    this.scanned++;
+    this.keptSpans += values;
+    if (this.keptSpans > this.maxSpans) this.dropSpans();
+  }
+
+  private dropSpans(): void {
+    for (const turns of this.turned.values())
+      for (const { spans, byTenths } of turns.values()) {
+        spans.clear();
+        byTenths.clear();
+      }
     this.latest = [];
     this.room = new SpanRoom();
-    this.keptValues = 0;
+    this.maxSpans = this.known < this.scanned ? MAX_KEPT_WHERE_NEW : MAX_KEPT_VALUES;
+    this.keptSpans = this.known = this.scanned = 0;
   }
 }

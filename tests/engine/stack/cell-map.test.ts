@@ -189,6 +189,8 @@ describe('a stack that no memory holds', () => {
 });
 
 describe('SpanCache', () => {
+  const bytesOf = ({ buffer, byteOffset, byteLength }: Float64Array | Uint32Array) => Buffer.from(buffer, byteOffset, byteLength);
+
   it('should shift kept spans to where scanning the shifted outlines puts them', () => {
     const { studio, pulls } = blobStack('shift', 6);
     const cache = new SpanCache(studio);
@@ -218,6 +220,25 @@ describe('SpanCache', () => {
       ),
       { seed: 5, numRuns: 15 },
     );
+  });
+
+  it('should place a screen as one without it does, also after it was full and began anew', () => {
+    // A lay of these bars at 700 rows has some 127,000 values: four fill the cache, of which none came again, and one from then on.
+    const shape = sheetShape('bars', bars(90, 10, 4));
+    const studio = { ...blobStack('full', 1).studio, shapes: [shape], screens: [screenOf('s0', 1, shape)] };
+    const cache = new SpanCache(studio);
+    const scanned = new Set<unknown>();
+    for (const tenths of [0, 1, 2, 3, 4, 5, 5, 4, 0]) {
+      const pulls = [pullOf(0, 's0', 'ink0', { dyMm: tenths / 10 })];
+      const [placed] = cache.place({ pulls }, gridOf(700));
+      const [anew] = placedSpans({ pulls }, studio, gridOf(700));
+      expect({ ...placed, spans: null }).toEqual({ ...anew, spans: null });
+      for (const list of ['xMm', 'starts'] as const)
+        expect(Buffer.compare(bytesOf(placed!.spans[list]), bytesOf(anew!.spans[list]))).toBe(0);
+      scanned.add(placed!.spans);
+    }
+    // Told by what is scanned anew: all but the second of two alike.
+    expect(scanned.size).toBe(8);
   });
 
   it('should say which pull has an unknown screen or no finite lay', () => {
