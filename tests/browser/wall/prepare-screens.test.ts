@@ -32,7 +32,7 @@ describe('which screens to have made', () => {
     await page.getByRole('button', { name: 'Screens to make' }).click();
     const dialog = page.getByRole('dialog', { name: 'Which screens to make' });
     const told = dialog.getByText(/^With \d+ new screens/u);
-    await expect.poll(() => told.textContent()).toMatch(/of 5 can be pulled\. No other choice of so many prints more\./u);
+    await expect.poll(() => told.textContent()).toMatch(/of 5 can be pulled\. No other choice of as many makes more possible\./u);
 
     // At the end of the slider all can be pulled; a budget of one screen less leaves some out.
     const count = dialog.getByRole('slider');

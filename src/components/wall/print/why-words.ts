@@ -1,7 +1,10 @@
-import { apartFrom } from '../../../engine/explore/look/apart.ts';
-import type { VariantMeasures } from '../../../engine/explore/measure/variant-measures.ts';
+import { MEASURES, type VariantMeasures } from '../../../engine/explore/measure/variant-measures.ts';
+import { type Apart, apartFrom } from '../../../engine/explore/taste/apart.ts';
+import type { TasteFacts, TraitKey } from '../../../engine/explore/taste/traits.ts';
 import { fixed } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/print.ts';
+import { say as taste } from '../../words/en/wall/taste.ts';
+import type { PrintFacts } from './print-facts.ts';
 
 /** What a measure that is larger, and one that is smaller, is in words. */
 export const MEASURE_WORDS: Record<keyof VariantMeasures, readonly [string, string]> = {
@@ -20,27 +23,52 @@ export const MEASURE_WORDS: Record<keyof VariantMeasures, readonly [string, stri
   setUps: [say.moreSetUps, say.fewerSetUps],
 };
 
+/** More of a trait, less of it, and what it is called. */
+export type TraitWords = readonly [more: string, less: string, name: string];
+
+/** The same of what one sees of a print as with eyes half shut. */
+export const LOOK_WORDS: Partial<Record<TraitKey, TraitWords>> = {
+  light: [taste.lighterOnWhole, taste.darkerOnWhole, taste.lightness],
+  red: [taste.redderOnWhole, taste.greenerOnWhole, taste.redAgainstGreen],
+  yellow: [taste.yellowerOnWhole, taste.bluerOnWhole, taste.yellowAgainstBlue],
+  strength: [taste.strongerColours, taste.greyerColours, taste.strengthOfColour],
+  lightSpread: [taste.lightAndDarkFurther, taste.lightnessMoreEvenOver, taste.evennessOfLightness],
+  above: [taste.lighterAboveThanBelow, taste.darkerAboveThanBelow, taste.aboveAgainstBelow],
+  left: [taste.lighterAtLeftThan, taste.darkerAtLeftThan, taste.leftAgainstRight],
+  middle: [taste.lighterInMiddleThan, taste.darkerInMiddleThan, taste.middleAgainstRim],
+};
+
 /** A print among those that hang, by their numbers. */
 export interface Beside {
   index: number;
-  /** By number; none where it is not known yet. */
-  measures: readonly (VariantMeasures | undefined)[];
+  /** What is known of the prints. */
+  facts: Pick<PrintFacts, 'measures' | 'sketch'>;
   /** Numbers in the order in which prints hang, and how many hang in a row. */
   sequence: readonly number[];
   columns: number;
 }
 
-/** 'Beside its neighbours: more contrast of edges (0.31, they 0.22 ΔE/mm), fewer inks (4, they 6).'; '' where there are none. */
-export function besideWords({ index, measures, sequence, columns }: Beside): string {
-  const known = (list: readonly number[]): VariantMeasures[] => list.flatMap((each) => measures[each] ?? []);
-  const of = measures[index];
+/** 'Beside its neighbours: darker on the whole, fewer inks (4, they 6).'; '' where there are none. */
+export function besideWords({ index, facts, sequence, columns }: Beside): string {
+  const known = (list: readonly number[]): TasteFacts[] =>
+    list.flatMap((each) => {
+      const [measures, sketch] = [facts.measures[each], facts.sketch(each)];
+      return measures === undefined || sketch === undefined ? [] : [{ measures, sketch }];
+    });
+  const [of] = known([index]);
   const neighbours = known(neighboursOf(sequence, columns, index));
   if (of === undefined || neighbours.length === 0) return '';
-  const apart = apartFrom(of, neighbours, known(sequence)).map(({ measure: { key, digits, unit }, value, usual }) => {
-    const words = MEASURE_WORDS[key][value > usual ? 0 : 1];
-    return say.they(words, fixed(value, digits), fixed(usual, digits), unit === '' ? '' : ` ${unit}`);
-  });
+  const apart = apartFrom(of, neighbours, known(sequence)).map(apartWords);
   return apart.length === 0 ? say.measuresMuchLikeIts : say.besideItsNeighbours(apart.join(', '));
+}
+
+/** A look in words alone, a measure with its figures. */
+function apartWords({ trait, value, usual }: Apart): string {
+  const measure = MEASURES.find(({ key }) => key === trait);
+  const side = value > usual ? 0 : 1;
+  if (measure === undefined) return LOOK_WORDS[trait]?.[side] ?? trait;
+  const { key, digits, unit } = measure;
+  return say.they(MEASURE_WORDS[key][side], fixed(value, digits), fixed(usual, digits), unit === '' ? '' : ` ${unit}`);
 }
 
 /** Places of the prints that hang round one: left, right, above and below. */

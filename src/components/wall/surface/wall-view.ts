@@ -252,7 +252,6 @@ export class WallView extends HungWall {
     const { focused, over, selected, variants, sequence, holder } = this;
     const [first, second] = heldPair({ focused, over, selected });
     const [variant, other] = [variants[first] ?? null, variants[second] ?? null];
-    const { measures } = this.hanging.facts;
     const columns = holder.scene?.columns ?? 10;
     return html`<wall-print-why
       ?data-none=${variant === null}
@@ -263,7 +262,7 @@ export class WallView extends HungWall {
       .looks=${this.running ? null : this.looks}
       .holds=${selected.size === 1 && selected.has(focused)}
       side=${freeSide(holder.scene, [first, second])}
-      .beside=${variant === null || other !== null ? null : { index: focused, measures, sequence, columns }}
+      .beside=${variant === null || other !== null ? null : { index: focused, facts: this.hanging.facts, sequence, columns }}
     ></wall-print-why>`;
   }
 

@@ -5,21 +5,7 @@ import type { Learnt } from '../../../engine/explore/taste/taste-of-wall.ts';
 import type { TraitKey } from '../../../engine/explore/taste/traits.ts';
 import { fixed, lowered } from '../../../engine/words/language.ts';
 import { say } from '../../words/en/wall/taste.ts';
-import { MEASURE_WORDS } from '../print/why-words.ts';
-
-/** More of a trait, less of it, and what it is called. */
-type TraitWords = readonly [more: string, less: string, name: string];
-
-const LOOK_WORDS: Partial<Record<TraitKey, TraitWords>> = {
-  light: [say.lighterOnWhole, say.darkerOnWhole, say.lightness],
-  red: [say.redderOnWhole, say.greenerOnWhole, say.redAgainstGreen],
-  yellow: [say.yellowerOnWhole, say.bluerOnWhole, say.yellowAgainstBlue],
-  strength: [say.strongerColours, say.greyerColours, say.strengthOfColour],
-  lightSpread: [say.lightAndDarkFurther, say.lightnessMoreEvenOver, say.evennessOfLightness],
-  above: [say.lighterAboveThanBelow, say.darkerAboveThanBelow, say.aboveAgainstBelow],
-  left: [say.lighterAtLeftThan, say.darkerAtLeftThan, say.leftAgainstRight],
-  middle: [say.lighterInMiddleThan, say.darkerInMiddleThan, say.middleAgainstRim],
-};
+import { LOOK_WORDS, MEASURE_WORDS, type TraitWords } from '../print/why-words.ts';
 
 function wordsOf(trait: TraitKey): TraitWords {
   const measure = MEASURES.find(({ key }) => key === trait);

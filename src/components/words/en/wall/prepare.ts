@@ -81,8 +81,8 @@ export const say = speak('wall/prepare', {
     `${counted(screens, { one: 'new screen', other: 'new screens' })} and ${counted(inks, { one: 'new ink', other: 'new inks' })}`,
   newScreensCount: (count: number) => counted(count, { one: 'new screen', other: 'new screens' }),
   newInksCount: (count: number) => counted(count, { one: 'new ink', other: 'new inks' }),
-  noOtherChoiceOf: 'No other choice of so many prints more.',
-  noChoiceOfSo: (weight: string) => `No choice of so many prints more than ${weight}.`,
+  noOtherChoiceOf: 'No other choice of as many makes more possible.',
+  noChoiceOfSo: (weight: string) => `No choice of as many makes more than ${weight} possible.`,
   withOfCanBe: (what: string, weight: string, weight2: string, near: string) =>
     `With ${what}, ${weight} of ${weight2} can be pulled. ${near}`,
   thatTakes: (parts: string) => `That takes ${parts}.`,
