@@ -13,7 +13,7 @@ import { logSheetStyle } from '../../ui/log/log-sheet-style.ts';
 import { inkOptions } from '../../ui/log/log-sheet.ts';
 import { say } from '../../words/en/press/next.ts';
 import { say as sheetWords } from '../../words/en/ui/log.ts';
-import type { GoOn } from './go-on.ts';
+import { type GoOn, whyNot } from './go-on.ts';
 import { extraPullOf } from './taker-rows.ts';
 
 /**
@@ -34,8 +34,13 @@ export class ExtraPull extends LitElement {
         min-width: 64px;
         min-height: 48px;
       }
-      .soft {
+      .soft,
+      .warn {
         margin-bottom: var(--space-6);
+      }
+      .warn {
+        color: var(--accent);
+        font-weight: 600;
       }
     `,
   ];
@@ -46,10 +51,12 @@ export class ExtraPull extends LitElement {
   @property({ attribute: false }) drawer: readonly Ink[] = [];
   @state() private open = false;
   @state() private chosen: ReadonlySet<number> = new Set();
+  @state() private complaint = '';
   @query('dialog') private dialog!: HTMLDialogElement;
 
   private show(): void {
     this.chosen = new Set();
+    this.complaint = '';
     this.open = true;
     void this.updateComplete.then(() => this.dialog.showModal());
   }
@@ -73,8 +80,11 @@ export class ExtraPull extends LitElement {
     const extra = extraPullOf(this.card, this.log.recipes, { ...how, ...other });
     if (extra === null || this.chosen.size === 0) return;
     const numbers = [...this.chosen].sort((a, b) => a - b);
+    const going: GoOn = { ...extra, numbers, planned: true, pulled: true };
+    this.complaint = whyNot(this.log, going);
+    if (this.complaint !== '') return;
     this.dialog.close();
-    this.dispatchEvent(new CustomEvent<GoOn>('go-on', { detail: { ...extra, numbers, planned: true, pulled: true } }));
+    this.dispatchEvent(new CustomEvent<GoOn>('go-on', { detail: going }));
   }
 
   /** Sheets to tick, those of the set-up by themselves. */
@@ -123,6 +133,7 @@ export class ExtraPull extends LitElement {
         ${number('down', sheetWords.offDownwardsMm, '0', [-100, 100, 0.1])}
       </fieldset>
       <p class="soft">${say.extraThenAsPlanned}</p>
+      ${this.complaint === '' ? nothing : html`<p class="warn" role="alert">${this.complaint}</p>`}
       <div class="buttons">
         <button class="main" type="submit" ?disabled=${chosen.size === 0}>
           ${chosen.size === 0 ? say.logExtra : say.logExtraOn(chosen.size, rangesText([...chosen].sort((a, b) => a - b)))}

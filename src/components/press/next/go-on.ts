@@ -30,6 +30,16 @@ export function goOnHappenings({ sheets, recipes }: PressVisit['log'], { numbers
   return chosenFor(chosen, recipes, { ...choice, id: newId() });
 }
 
+/** Why sheets cannot go on so, in a sentence; '' when they can. A dialog at the press hides what is told elsewhere. */
+export function whyNot(log: PressVisit['log'], going: GoOn): string {
+  try {
+    goOnHappenings(log, going);
+    return '';
+  } catch (error) {
+    return sentenceOf(error);
+  }
+}
+
 function anythingLeft({ sheets, recipes }: PressVisit['log']): boolean {
   return sheets.some(({ recipe, done, spoiled }) => !spoiled && done.length < entryAt(recipes, recipe).pulls.length);
 }

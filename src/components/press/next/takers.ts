@@ -19,7 +19,7 @@ import { Work } from '../../ui/work.ts';
 import { say as log } from '../../words/en/press/log.ts';
 import { say } from '../../words/en/press/next.ts';
 import { momentText } from '../../words/log-words.ts';
-import { type GoOn, goOnHappenings } from './go-on.ts';
+import { type GoOn, goOnHappenings, whyNot } from './go-on.ts';
 import { pullOfCard, ranked, type TakerOrder, type TakerRow, takerRows, wetUntil } from './taker-rows.ts';
 import { takersStyle } from './takers-style.ts';
 import { whatIf, whatIfWords } from './what-if.ts';
@@ -47,6 +47,7 @@ export class Takers extends LitElement {
   @state() private open = false;
   @state() private by: TakerOrder = 'change';
   @state() private chosen: ReadonlySet<TakerRow> = new Set();
+  @state() private complaint = '';
   @query('dialog') private dialog!: HTMLDialogElement;
   private rows: TakerRow[] = [];
   private readonly work = new Work<Taken[]>(this);
@@ -55,6 +56,7 @@ export class Takers extends LitElement {
   private show(): void {
     this.rows = takerRows(this.card, this.log, Date.now());
     this.chosen = new Set();
+    this.complaint = '';
     this.trial.clear();
     this.open = true;
     void this.updateComplete.then(() => this.dialog.showModal());
@@ -67,6 +69,7 @@ export class Takers extends LitElement {
     const chosen = new Set(this.chosen);
     if (!chosen.delete(row)) chosen.add(row);
     this.chosen = chosen;
+    this.complaint = '';
     this.trial.clear();
   }
 
@@ -88,6 +91,8 @@ export class Takers extends LitElement {
     event.preventDefault();
     const { going } = this;
     if (going === null) return;
+    this.complaint = whyNot(this.log, going);
+    if (this.complaint !== '') return;
     this.dialog.close();
     this.dispatchEvent(new CustomEvent<GoOn>('go-on', { detail: going }));
   }
@@ -120,7 +125,7 @@ export class Takers extends LitElement {
       ${
         trial.running
           ? html`<ps-progress label=${say.planning} words=${say.planningWhatIsLeft} stop=${say.stopPlanning} .value=${trial.progress} @stop=${() => trial.stop()}></ps-progress>`
-          : html`<p role="status">${trial.failure === '' ? told : trial.failure}</p>`
+          : html`<p class=${this.complaint === '' ? '' : 'warn'} role="status">${this.complaint === '' ? (trial.failure === '' ? told : trial.failure) : this.complaint}</p>`
       }
       <button type="button" ?disabled=${going === null || trial.running} @click=${this.tryOut}>${say.whatItDoesTo}</button>
       <button class="main" type="submit" ?disabled=${going === null}>${going === null ? say.letSheetsTakeIt : say.letSheetsTakeItNumbers(going.numbers.length, rangesText(going.numbers))}</button>

@@ -47,7 +47,7 @@ describe('sheetNext', () => {
     );
     const twice = [...pulled, event('e2', { kind: 'pulled', sheet: 1, pulls: ['p1'] })];
     expect(next(twice, 1)!.refused).toBe(
-      'What is on it is not certain. Sheet 1: pull 1 of One is logged twice; look at the sheet and undo one, or note a further stroke.',
+      'What is on it is not certain. Sheet 1: pull 1 of One is logged twice; look at the sheet and undo one, or log it as an extra pull.',
     );
     expect(next(twice, 2)!.refused).toBeUndefined();
   });

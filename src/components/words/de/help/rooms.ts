@@ -25,12 +25,12 @@ export const say: typeof english = {
   inkIsHowMuch:
     'Eine Farbe ist, wie viel Licht ihre Schicht in 36 Bändern streut und schluckt, so dass sich ausrechnen lässt, was sie über jeder anderen tut. Die Tafel zeigt jede Farbe über jeder anderen; sie ist eine Schätzung, bis sie an einem wirklichen Druckgang geprüft ist.',
   inksShelfOfInks: 'Farben: links das Regal der Farben, in der Mitte die Tafel jeder Farbe über jeder anderen.',
-  addInk: 'Farbe hinzufügen',
+  addInk: 'Neue Farbe',
   pressAddInkFrom:
-    '*Farbe hinzufügen* drücken: aus einer Messdatei, aus zwei Farbtönen eines Aufzugs (einer über Weiß, einer über Schwarz), aus einem Foto aufgenommen oder aus einem Farbton geschätzt.',
+    '*Neue Farbe* drücken: aus einer Messdatei, aus zwei Farbtönen eines Aufzugs (einer über Weiß, einer über Schwarz), aus einem Foto aufgenommen oder aus einem Farbton geschätzt.',
   mixAndLetDown: 'Mischen und verschneiden',
   openLetItDown:
-    '*Verschneiden* unter den Farbtönen der Farbe öffnen, oder *Farbton treffen* drücken, um eine Mischung von Grundfarben für einen Farbton zu finden.',
+    '*Verschneiden* unter den Farbtönen der Farbe öffnen, oder *Ton treffen* drücken, um eine Mischung von Grundfarben für einen Farbton zu finden.',
   readColour: 'Einen Farbton ablesen',
   pointAtSquareOf: 'Auf ein Feld der Tafel zeigen; ein Klick gibt seine Kurve.',
   checkItAgainstPull: 'An einem Druckgang prüfen',

@@ -2,7 +2,7 @@ import { counted, parts } from '../../../../engine/words/language.ts';
 import type { say as english } from '../../en/inks/match.ts';
 
 export const say: typeof english = {
-  matchColour: 'Farbton treffen',
+  matchColour: 'Ton treffen',
   mixesAreWeighedFrom: 'Mischungen werden aus Grundfarben gewogen, und es gibt noch keine.',
   addYourOwnAnd:
     'Eigene hinzufügen und „Eine Grundfarbe“ ankreuzen, oder elf erfundene mit einem Transparentweiß hereinholen, um zu sehen, wie es geht.',

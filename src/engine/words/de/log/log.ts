@@ -16,7 +16,7 @@ export const say: typeof english = {
   sheetIsSaidToBePulled: (sheet, cut, cut2) =>
     `Bogen ${sheet} soll mit „${cut}“ gedruckt sein, doch ${cut2} hat keinen solchen Druckgang, also war kein Sieb dafür da; den Eintrag rückgängig machen.`,
   sheetPullOfIs: (sheet, at, cut) =>
-    `Bogen ${sheet}: Druckgang ${at} von ${cut} ist zweimal eingetragen; den Bogen ansehen und einen rückgängig machen oder einen weiteren Rakelzug vermerken.`,
+    `Bogen ${sheet}: Druckgang ${at} von ${cut} ist zweimal eingetragen; den Bogen ansehen und einen rückgängig machen oder ihn als zusätzlichen Druckgang eintragen.`,
   sheetIsLoggedAfter: (number, pull, pull2, cut) =>
     `Bogen ${number}: ${pull} ist nach ${pull2} eingetragen, liegt in ${cut} aber darunter, und an der Überlappung ist das zu sehen; sieht der Bogen so aus, ihn lassen, wie er ist, sonst den Eintrag rückgängig machen.`,
   sheetSomethingIsUndone: (sheet) =>

@@ -22,6 +22,6 @@ export const say = speak('engine/log/edition', {
   sheetsAreMoreThan: (sheets: number, mostSheets: number) =>
     `${sheets} sheets are more than the ${mostSheets} that one visit can hold; make the edition smaller.`,
   artistsProofsAreOf: (ap: number, round: number) =>
-    `${ap} artist’s proofs are ${round} % of the edition; 5 to 20 % is usual, so say why if you are asked.`,
+    `${ap} ${plural(ap, { one: 'artist’s proof is', other: 'artist’s proofs are' })} ${round} % of the edition; 5 to 20 % is usual, so say why if you are asked.`,
   threadsCmThreadM: (threadsPerCm: number, threadUm: number) => `${threadsPerCm} threads/cm, thread ${threadUm} µm`,
 });

@@ -16,7 +16,7 @@ export const say = speak('engine/log/log', {
   sheetIsSaidToBePulled: (sheet: number, cut: string, cut2: string) =>
     `Sheet ${sheet} is said to be pulled with "${cut}", but ${cut2} has no such pull, so no screen for it was there; undo the entry.`,
   sheetPullOfIs: (sheet: number, at: number, cut: string) =>
-    `Sheet ${sheet}: pull ${at} of ${cut} is logged twice; look at the sheet and undo one, or note a further stroke.`,
+    `Sheet ${sheet}: pull ${at} of ${cut} is logged twice; look at the sheet and undo one, or log it as an extra pull.`,
   sheetIsLoggedAfter: (number: number, pull: string, pull2: string, cut: string) =>
     `Sheet ${number}: ${pull} is logged after ${pull2}, but lies under it in ${cut}, and where they overlap it shows; if the sheet looks so, keep it as it is, else undo the entry.`,
   sheetSomethingIsUndone: (sheet: number) =>
