@@ -14,7 +14,7 @@ const PATIENCE_MS = 120_000;
  * After so many candidates a helper's worker is begun anew: its young space grows with what it has drawn, to 64 MB, and gives
  * nothing back while there is work. A new one takes half a second of its core.
  */
-const RENEWED_AFTER = 1500;
+const RENEWED_AFTER = 1000;
 
 const helpers: RemoteHelper[] = [];
 
