@@ -1,7 +1,7 @@
 import { type ChildProcess, fork } from 'node:child_process';
 
 /** Does a job once, for all its variants; gives a number that depends on all that it did. */
-export type Round = () => number;
+type Round = () => number;
 
 /** What one side has to do for a case: a round of each of its jobs. */
 export type Jobs = Record<string, Round>;
