@@ -93,7 +93,7 @@ export class AppRoot extends LitElement {
     const files = [...event.dataTransfer.files];
     const project = files.find(isProjectFile);
     if (project !== undefined) void openProjectFile(this, project, this.file);
-    else if (files[0] !== undefined) this.store.tell(say.thisRoomTakesNo(files[0].name));
+    else if (files[0] !== undefined) this.store.refuse(say.thisRoomTakesNo(files[0].name));
   };
 
   private readonly onSave = (): void => this.requestUpdate();

@@ -7,7 +7,17 @@ import { endStep, type History, perform, redo, startHistory, undo } from '../eng
 import type { Project } from '../engine/project/types.ts';
 import { sentenceOf } from '../workers/client/client.ts';
 import { FIRST_ROOM, type Room } from './rooms.ts';
-import { say } from './words/en/app/frame.ts';
+
+/** What there can be trouble with that ends by itself; the same in every language. */
+export type Topic =
+  | 'dropped files'
+  | 'going on'
+  | 'lesson'
+  | 'pictures of the stack'
+  | 'pull order'
+  | 'refused change'
+  | 'settings of the wall'
+  | 'wall';
 
 /** A sentence shown to the user until it is closed. */
 export interface Notice {
@@ -17,11 +27,15 @@ export interface Notice {
   /** What can be done about it at once. */
   action?: { label: string; act(): void };
   /** What it is about: it leaves when there is no trouble with that any more. */
-  topic?: string;
+  topic?: Topic;
+  /** From when on it leaves with the next change of the project, ms; absent = it does not. */
+  untilMs?: number;
 }
 
 /** What a change of the project was refused for is of no account once another is carried out. */
-const REFUSED = say.refusedChange;
+const REFUSED = 'refused change';
+/** What could not be done is read, and of no account once someone goes on, after so long, ms. */
+const READ_AFTER_MS = 8000;
 
 /** What saves; the store does not know how. */
 export interface Saver {
@@ -192,8 +206,15 @@ export class AppStore extends EventTarget {
     this.changed();
   }
 
+  /** Tells why what someone tried could not be done, as a file that is none; leaves with a change a while after. */
+  refuse(text: string): void {
+    this.tell(text);
+    const untilMs = performance.now() + READ_AFTER_MS;
+    this.notices = this.notices.map((notice) => (notice.text === text ? { ...notice, untilMs } : notice));
+  }
+
   /** Tells of trouble with something; what was told of it before leaves. */
-  trouble(topic: string, text: string, action?: Notice['action']): void {
+  trouble(topic: Topic, text: string, action?: Notice['action']): void {
     const before = this.notices.find((notice) => notice.topic === topic);
     if (before?.text === text && action === undefined) return;
     const others = this.notices.filter((notice) => notice !== before && notice.text !== text);
@@ -205,14 +226,15 @@ export class AppStore extends EventTarget {
   }
 
   /** There is no trouble with something any more: what was told of it leaves. */
-  settled(topic: string): void {
+  settled(topic: Topic): void {
     if (!this.notices.some((notice) => notice.topic === topic)) return;
     this.notices = this.notices.filter((notice) => notice.topic !== topic);
     this.changed();
   }
 
-  tellProblems(problems: readonly Problem[]): void {
-    for (const problem of problems) this.tell(problem.message);
+  /** Refuses a file for the first of its problems. */
+  refuseFile([problem]: readonly Problem[]): void {
+    if (problem !== undefined) this.refuse(problem.message);
   }
 
   closeNotice(id: number): void {
@@ -225,7 +247,8 @@ export class AppStore extends EventTarget {
     const before = this.project;
     this.history = history;
     this.act = null;
-    this.notices = this.notices.filter(({ topic }) => topic !== REFUSED);
+    const now = performance.now();
+    this.notices = this.notices.filter(({ topic, untilMs = Infinity }) => topic !== REFUSED && untilMs > now);
     if (this.selectedPull !== null && !history.project.bench.some((pull) => pull.id === this.selectedPull)) {
       this.selectedPull = null;
     }

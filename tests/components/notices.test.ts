@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { AppStore } from '../../src/components/app-store.ts';
 import { smallProject } from '../helpers/small-project.ts';
 
@@ -29,6 +29,22 @@ describe('notices of problems', () => {
     expect(told(store)).toEqual(['No order was found.', 'Print 3 is in the Chest already.']);
     store.settled('wall');
     expect(told(store)).toHaveLength(2);
+  });
+
+  it('should leave with a change a while after, when something was refused, and never when they tell of more', () => {
+    vi.useFakeTimers({ toFake: ['performance'] });
+    try {
+      const store = open();
+      store.refuse('shopping.txt is no project.');
+      store.tell('The visit could not be saved.');
+      store.dispatch({ kind: 'change-pull', pull: 'p1', change: { ink: 'weed' } });
+      expect(told(store)).toHaveLength(2);
+      vi.advanceTimersByTime(10_000);
+      store.undo();
+      expect(told(store)).toEqual(['The visit could not be saved.']);
+    } finally {
+      vi.useRealTimers();
+    }
   });
 
   it('should not go over to another project', () => {

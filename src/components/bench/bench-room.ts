@@ -58,7 +58,7 @@ export class BenchRoom extends LitElement {
   private readonly looks = looksOf(this.view);
   private readonly buildUp = new StatePlayer(this, { wholeMs: 4200, shortestMs: 110, longestMs: 480 });
   private readonly stripPictures = new StripPictures(this, {
-    failed: (sentence) => this.store.trouble(say.picturesOfStack, sentence),
+    failed: (sentence) => this.store.trouble('pictures of the stack', sentence),
     settled: () => this.store.settled('pictures of the stack'),
   });
   private readonly places = new PlaceReader(this, (text) => this.store.tell(text));

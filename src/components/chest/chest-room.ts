@@ -146,7 +146,7 @@ export class ChestRoom extends LitElement {
     const kept: string[] = [];
     for (const file of files) {
       const found = await importRecipe(file, store.project.recipes, (each) => this.file.read('recipe', each));
-      if (found.kind === 'refused') for (const sentence of found.sentences) store.tell(sentence);
+      if (found.kind === 'refused') for (const sentence of found.sentences) store.refuse(sentence);
       else if (found.kind === 'there') store.tell(say.isAlreadyInChest(found.title), 'news');
       else if (store.dispatch({ kind: 'keep-recipe', recipe: found.recipe })) kept.push(found.recipe.title);
     }

@@ -74,11 +74,11 @@ export class DrawerRoom extends RoomElement {
   private drop(dropped: DataTransfer): void {
     void droppedFiles(dropped).then(
       (files) => {
-        if (files.length === 0) this.store.trouble(say.droppedFiles, say.thereIsNoSVG);
+        if (files.length === 0) this.store.trouble('dropped files', say.thereIsNoSVG);
         else this.store.settled('dropped files');
         this.take(files);
       },
-      (error: unknown) => this.store.trouble(say.droppedFiles, say.whatWasDroppedCould(sentenceOf(error))),
+      (error: unknown) => this.store.trouble('dropped files', say.whatWasDroppedCould(sentenceOf(error))),
     );
   }
 
@@ -136,7 +136,7 @@ export class DrawerRoom extends RoomElement {
     const file = files?.whites.find((one) => one.at === at)?.file;
     if (files === null || report === null || file === undefined) return;
     const next = await readOtherwise(files, { at, file, white });
-    if (typeof next === 'string') return this.store.tell(next);
+    if (typeof next === 'string') return this.store.refuse(next);
     if (this.files !== files || !this.store.project.drawer.shapes.some(({ id }) => id === next.shape.id)) return;
     const { places, report: said } = laidAgain(next.files, report, this.store.project.drawer, report.longestMm);
     if (!this.store.dispatch({ kind: 'redraw-shape', shape: next.shape, places })) return;

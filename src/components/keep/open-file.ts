@@ -14,11 +14,11 @@ export async function openProjectFile(shelf: Shelf, file: File, reading: FileRea
   try {
     read = await reading.read('project', file);
   } catch (error) {
-    store.tell(sentenceOf(error));
+    store.refuse(sentenceOf(error));
     return false;
   }
   if (read.value === null) {
-    store.tellProblems(read.problems.slice(0, 1));
+    store.refuseFile(read.problems);
     return false;
   }
   return openInstead(shelf, read.value, say.isOpen(file.name));

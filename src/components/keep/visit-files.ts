@@ -48,12 +48,12 @@ export async function openVisitFile(shelf: Shelf, file: File, reading: FileReadi
   try {
     read = await reading.read('visit', file);
   } catch (error) {
-    store.tell(sentenceOf(error));
+    store.refuse(sentenceOf(error));
     return false;
   }
   const { value } = read;
   if (value === null) {
-    store.tellProblems(read.problems.slice(0, 1));
+    store.refuseFile(read.problems);
     return false;
   }
   if ((value.made !== null || value.log !== null) && !confirm(askWords(file.name, value))) return false;

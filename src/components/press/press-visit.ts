@@ -57,7 +57,7 @@ export class PressVisit implements ReactiveController {
     this.storeOf = store;
     this.found = found;
     this.run = new PlanRun(host, {
-      failed: (sentence, action) => store().trouble(say.pullOrder2, sentence, action),
+      failed: (sentence, action) => store().trouble('pull order', sentence, action),
       settled: () => store().settled('pull order'),
     });
     this.log = new LogKeeper(host, store);

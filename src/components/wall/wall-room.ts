@@ -67,7 +67,7 @@ export class WallRoom extends LitElement {
     () => this.run,
   );
   private readonly check = new SettingsCheck(this, {
-    failed: (sentence) => this.store.trouble(say.settingsOfWall, sentence),
+    failed: (sentence) => this.store.trouble('settings of the wall', sentence),
     settled: () => this.store.settled('settings of the wall'),
   });
   /** Which of the projects opened so far hangs here. */

@@ -144,14 +144,14 @@ export class KeptWeekPlan implements ReactiveController {
       try {
         read = await this.file.read('visit', file);
       } catch (error) {
-        store.tell(sentenceOf(error));
+        store.refuse(sentenceOf(error));
         continue;
       }
       const { value, problems } = read;
       const made = value?.made ?? null;
-      if (value === null || made === null || value.log === null) store.tell(problems[0]?.message ?? say.noPullOrderIs(file.name));
+      if (value === null || made === null || value.log === null) store.refuse(problems[0]?.message ?? say.noPullOrderIs(file.name));
       else if (value.log.head.id === own.id) store.tell(say.isVisitThatIs(file.name), 'news');
-      else if (week.others.length >= MOST_VISITS) store.tell(say.weekHasVisitsTake(file.name, MOST_VISITS));
+      else if (week.others.length >= MOST_VISITS) store.refuse(say.weekHasVisitsTake(file.name, MOST_VISITS));
       else {
         const { title } = value.project;
         const found = withVisit(week, { id: value.log.head.id, title, days: visitDays(made.plan), firstDay: today() });

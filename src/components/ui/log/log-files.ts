@@ -33,7 +33,7 @@ export async function restoreLogs(store: AppStore, reading: FileReading): Promis
     try {
       const { value, problems } = await reading.read('log', file);
       if (value === null) {
-        store.tellProblems(problems.slice(0, 1));
+        store.refuseFile(problems);
         continue;
       }
       const known = new Set(((await store.saver.readEvents?.(value.head.id)) ?? []).map(({ id }) => id));
@@ -42,7 +42,7 @@ export async function restoreLogs(store: AppStore, reading: FileReading): Promis
       const brought = fresh.length === 0 ? say.nothingNew : say.entriesOfBroughtIn(fresh.length, value.head.title);
       store.tell(`${file.name}: ${brought}.`, 'news');
     } catch (error) {
-      store.tell(say.wasNotBroughtIn(file.name, sentenceOf(error)));
+      store.refuse(say.wasNotBroughtIn(file.name, sentenceOf(error)));
     }
   }
 }
@@ -53,7 +53,7 @@ export async function bringInLog(store: AppStore, log: LogKeeper, reading: FileR
     try {
       const read = await reading.read('log', file);
       if (read.value === null || log.head === null) {
-        store.tellProblems(read.problems.slice(0, 1));
+        store.refuseFile(read.problems);
         continue;
       }
       if (sameVisit(log, read.value)) await log.adopt(read.value.head);
@@ -69,7 +69,7 @@ export async function bringInLog(store: AppStore, log: LogKeeper, reading: FileR
       );
     } catch (error) {
       const sentence = sentenceOf(error);
-      store.tell(sentence.startsWith(file.name) ? sentence : `${file.name}: ${sentence}`);
+      store.refuse(sentence.startsWith(file.name) ? sentence : `${file.name}: ${sentence}`);
     }
   }
 }

@@ -15,7 +15,6 @@ export const say: typeof english = {
   redoRedoLabel: (redoLabel) => `Wiederholen: ${redoLabel}`,
   nothingToRedo: 'Nichts zu wiederholen',
   whatOneDoesHere: 'Was hier zu tun ist, die Tasten und alle Wörter: ? drücken',
-  refusedChange: 'eine abgelehnte Änderung',
   whatItKeepsCould: (error) => `was er aufbewahrt, kann nicht geöffnet werden (${error})`,
   thisBrowserHadLost: (lost) =>
     `Dieser Browser hatte verloren, was er aufbewahrte: ${lost}. Der Platz dafür ist neu angelegt. Frühere Kopien, wenn es welche gibt, sind im Projektmenü.`,

@@ -7,7 +7,6 @@ export const say: typeof english = {
   toDrawer: 'Zur Schublade',
   addPull: 'Druckgang hinzufügen',
   putAllDown: (screens) => `Alle ${screens} auflegen`,
-  picturesOfStack: 'Bilder des Stapels',
   onBench: 'Auf der Werkbank',
   pullThatIsSelected: 'Ein ausgewählter Druckgang kann hier geändert werden.',
   chooseStateInStrip: 'Im Streifen einen Stand wählen, um seinen Druckgang zu ändern.',

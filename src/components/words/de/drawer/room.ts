@@ -12,7 +12,6 @@ export const say: typeof english = {
   onScreen: (toSorted) => `auf Sieb ${toSorted}`,
   newScreenOfIt: 'Neues Sieb daraus',
   removeShape: 'Form entfernen',
-  droppedFiles: 'hereingezogene Dateien',
   thereIsNoSVG: 'Unter dem Hereingezogenen ist keine SVG-Datei und kein Bild.',
   whatWasDroppedCould: (error) =>
     `Das Hereingezogene konnte nicht gelesen werden (${error}); stattdessen die Dateien über den Knopf wählen.`,

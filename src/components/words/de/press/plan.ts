@@ -197,7 +197,6 @@ export const say: typeof english = {
     'Ein Besuch druckt behaltene Rezepte. An der Wand oder auf der Werkbank einen Druck behalten, dann wiederkommen und sagen, wie viele Bögen davon.',
   goToWall: 'Zur Wand',
   goToBench: 'Zur Werkbank',
-  pullOrder2: 'Druckfolge',
   whatToPrint: 'Was zu drucken ist',
   lookingForOrder: 'Eine Reihenfolge wird gesucht',
   seeingWhichMeet: 'Welche Druckgänge sich überlappen:',

@@ -23,7 +23,6 @@ export const say: typeof english = {
   planRest: 'Den Rest planen',
   findAnew: 'Neu suchen',
   keepThisOrder: 'Diese Reihenfolge behalten',
-  pullOrder2: 'Druckfolge',
   logOfVisitCould: (error) =>
     `Das Protokoll des Besuchs konnte nicht gelesen werden (${error}); vor dem ersten Häkchen die Seite neu laden.`,
   planAgain2: 'neu planen',

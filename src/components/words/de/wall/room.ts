@@ -1,7 +1,6 @@
 import type { say as english } from '../../en/wall/room.ts';
 
 export const say: typeof english = {
-  settingsOfWall: 'Einstellungen der Wand',
   whatMustStay: 'Was bleiben muss',
   whatWallIsFound: 'Woraus die Wand gefunden wird',
   wall: 'Wand',

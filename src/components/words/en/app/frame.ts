@@ -15,7 +15,6 @@ export const say = speak('app/frame', {
   redoRedoLabel: (redoLabel: string) => `Redo: ${redoLabel}`,
   nothingToRedo: 'Nothing to redo',
   whatOneDoesHere: 'What one does here, its keys, and all words: press ?',
-  refusedChange: 'a refused change',
   whatItKeepsCould: (error: string) => `what it keeps could not be opened (${error})`,
   thisBrowserHadLost: (lost: string) =>
     `This browser had lost what it kept of ${lost}; the place for it was made again. Earlier copies, if there are any, are in the project menu.`,

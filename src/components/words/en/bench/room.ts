@@ -6,7 +6,6 @@ export const say = speak('bench/room', {
   toDrawer: 'To the Drawer',
   addPull: 'Add a pull',
   putAllDown: (screens: number) => `Put all ${screens} down`,
-  picturesOfStack: 'pictures of the stack',
   onBench: 'On the Bench',
   pullThatIsSelected: 'A pull that is selected can be changed here.',
   chooseStateInStrip: 'Choose a state in the strip to change its pull.',

@@ -11,7 +11,6 @@ export const say = speak('drawer/room', {
   onScreen: (toSorted: string) => `on screen ${toSorted}`,
   newScreenOfIt: 'New screen of it',
   removeShape: 'Remove shape',
-  droppedFiles: 'dropped files',
   thereIsNoSVG: 'There is no SVG file or picture in what was dropped.',
   whatWasDroppedCould: (error: string) => `What was dropped could not be read (${error}); choose the files instead.`,
   reading: (name: string) => `Reading ${name}…`,

@@ -209,7 +209,6 @@ export const say = speak('press/plan', {
     'A visit prints kept recipes. Keep a print you like on the Wall or the Bench, then come back and say how many sheets of it.',
   goToWall: 'Go to the Wall',
   goToBench: 'Go to the Bench',
-  pullOrder2: 'pull order',
   whatToPrint: 'What to print',
   lookingForOrder: 'Looking for an order',
   seeingWhichMeet: 'Which pulls overlap:',

@@ -21,7 +21,6 @@ export const say = speak('press/room', {
   planRest: 'Plan the rest',
   findAnew: 'Find anew',
   keepThisOrder: 'Keep this order',
-  pullOrder2: 'pull order',
   logOfVisitCould: (error: string) => `The log of the visit could not be read (${error}); reload the page before you tick anything.`,
   planAgain2: 'plan again',
   beginSetUpsEvening: 'begin set-ups the evening before',

@@ -1,7 +1,6 @@
 import { speak } from '../../../../engine/words/language.ts';
 
 export const say = speak('wall/room', {
-  settingsOfWall: 'settings of the wall',
   whatMustStay: 'What must stay',
   whatWallIsFound: 'What the wall is found from',
   wall: 'Wall',
