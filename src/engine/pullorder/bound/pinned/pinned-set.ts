@@ -16,6 +16,8 @@ const WHOLE = 50_000;
 const DEARER = { core: 8, set: 3 };
 /** Part by which a search may take longer than was thought before others have their turn. */
 const LONGER = 1.5;
+/** Work that a length is likely to take up to which several are ruled out at once. */
+const CHEAP_LENGTH = 3_000_000;
 /** Longest word that is looked at. */
 const MOST_LENGTH = 250;
 
@@ -69,8 +71,11 @@ export class PinnedSet {
     this.least = this.#sum();
   }
 
-  /** Raises `least` bit by bit, for as long as words are shorter than what can be looked at. */
-  *work(): Generator<void, void> {
+  /**
+   * Raises `least` bit by bit, for as long as words are shorter than what can be looked at.
+   * @param together lengths that are ruled out at once where that is cheap
+   */
+  *work(together: number): Generator<void, void> {
     for (const [j, part] of this.#parts.entries()) {
       const size = entryAt(this.#splits, j).length;
       yield* part.sets(LOOKED_AT.chosen, Infinity, 1);
@@ -83,11 +88,13 @@ export class PinnedSet {
       const letters = entryAt(this.#splits, j);
       return { letters, least: Uint8Array.from({ length: 2 ** letters.length }, (_, set) => (set === 0 ? 0 : part.leastOf(set))) };
     });
-    while (!this.ended) {
+    // Several lengths at once cost little more than the longest one by itself.
+    for (let lengths = together; !this.ended;) {
       const start = this.#meter.units;
-      const limit = this.least;
+      const limit = this.least + (this.nextCost < CHEAP_LENGTH ? lengths : 1) - 1;
       const none = yield* this.#ruleOut(limit);
       if (none) this.least = Math.max(this.least, limit + 1);
+      else if (this.least < limit) lengths = 1;
       this.ended = this.least >= MOST_LENGTH || (!none && this.least === limit);
       this.nextCost = DEARER.set * (this.#meter.units - start);
       yield;
@@ -112,7 +119,7 @@ export class PinnedSet {
       guess: this.#took.get(`${j} ${num(needs, j)}`) ?? guess,
     });
     const races = needs.map((_, j) => begin(j, 0));
-    while (this.least === limit && needs.reduce((a, b) => a + b, 0) <= limit) {
+    while (this.least <= limit && needs.reduce((a, b) => a + b, 0) <= limit) {
       const race = races.reduce((a, b) => (b.guess < a.guess ? b : a));
       const j = races.indexOf(race);
       const start = this.#meter.units;

@@ -6,10 +6,11 @@ const A_CORE = 8;
 /** Letters up to which all are one set; more are split into sets of at most so many. */
 const ALONE = 30;
 const A_SET = 20;
-/** Splits into cores that are begun, of which those go on which promise most. */
+/** Splits into cores that are begun, of which that one goes on which promises most. */
 const TRIED = 6;
-/** Splits of all letters into cores that go on side by side. */
-const KEPT = 1;
+
+/** Lengths that are ruled out at once where all letters are one set; of several sets each would go on too far. */
+const TOGETHER = 2;
 
 /** What is known of letters before. */
 interface Known {
@@ -50,12 +51,12 @@ export class PinnedSets {
     for (const own of alone ? [letters] : split(A_SET, letters)) {
       const tried = Array.from({ length: TRIED }, () => new PinnedSet(this.#model, split(A_CORE, own), this.#meter));
       for (const set of tried) yield* set.look();
-      tried.sort((a, b) => b.least - a.least);
-      works.push(...tried.slice(0, alone ? KEPT : 1).map((set) => ({ set, steps: set.work(), spent: 0 })));
+      const set = tried.reduce((a, b) => (b.least > a.least ? b : a));
+      works.push({ set, steps: set.work(alone ? TOGETHER : 1), spent: 0 });
     }
     for (;;) {
       const open = works.filter(({ set }) => !set.ended);
-      if (open.length === 0 || (alone && open.length < works.length)) return;
+      if (open.length === 0) return;
       const next = open.reduce((a, b) => (costOf(b) < costOf(a) ? b : a));
       // What is known of all letters need not be shown again.
       if (alone) next.set.skipTo(least());
