@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { screenMadeStyle } from '../plan/screen-made.ts';
 
 /** The press mode: read at arm's length, touched with wet hands. */
 export const logPressStyle = css`
@@ -86,22 +87,7 @@ export const logPressStyle = css`
     width: 44px;
     flex: none;
   }
-  .made {
-    display: flex;
-    align-items: center;
-    gap: var(--space-4);
-    min-height: var(--touch);
-    justify-self: start;
-  }
-  .made input {
-    flex: none;
-    width: 24px;
-    height: 24px;
-  }
-  .unmade {
-    color: var(--accent);
-    font-weight: 600;
-  }
+  ${screenMadeStyle}
   .offset {
     font-size: var(--type-head);
   }

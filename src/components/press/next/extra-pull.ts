@@ -1,6 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { live } from 'lit/directives/live.js';
 import { rangesText } from '../../../engine/base/words.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import { inksAtHand } from '../../../engine/visit/lent/inks-at-hand.ts';
@@ -11,6 +10,7 @@ import { dialogBox } from '../../ui/kit/dialog.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import { logSheetStyle } from '../../ui/log/log-sheet-style.ts';
 import { inkOptions } from '../../ui/log/log-sheet.ts';
+import { sheetTicks } from '../../ui/log/sheet-ticks.ts';
 import { say } from '../../words/en/press/next.ts';
 import { say as sheetWords } from '../../words/en/ui/log.ts';
 import { type GoOn, whyNot } from './go-on.ts';
@@ -90,18 +90,7 @@ export class ExtraPull extends LitElement {
   /** Sheets to tick, those of the set-up by themselves. */
   private sheets(legend: string, numbers: readonly number[]) {
     if (numbers.length === 0) return nothing;
-    return html`<fieldset class="many">
-      <legend>${legend}</legend>
-      ${numbers.map(
-        (number) => html`<label
-          ><input
-            type="checkbox"
-            .checked=${live(this.chosen.has(number))}
-            @change=${(event: Event) => this.choose(number, (event.target as HTMLInputElement).checked)}
-          />${number}</label
-        >`,
-      )}
-    </fieldset>`;
+    return sheetTicks({ legend, numbers, chosen: this.chosen, choose: (number, chosen) => this.choose(number, chosen) });
   }
 
   private content() {

@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit';
+import { css, html, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { type Frames, withFrame } from '../../../engine/explore/prepare/frames.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
@@ -22,6 +22,26 @@ export function framesTold(frames: Frames | undefined, { keys, made }: ScreensMa
   const ids = keys.flatMap((key) => drawerScreens?.get(key) ?? []);
   return ids.reduce((said, id) => withFrame(said, id, made ? 'made' : 'to make'), frames ?? { made: [], toMake: [] });
 }
+
+/** How it looks whether the screen of a set-up is made. */
+export const screenMadeStyle = css`
+  .made {
+    display: flex;
+    align-items: center;
+    gap: var(--space-4);
+    min-height: var(--touch);
+    justify-self: start;
+  }
+  .made input {
+    flex: none;
+    width: 24px;
+    height: 24px;
+  }
+  .unmade {
+    color: var(--accent);
+    font-weight: 600;
+  }
+`;
 
 /** The box to tick when a screen is made. */
 export function madeBox(key: string, made: boolean) {

@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { screenMadeStyle } from '../plan/screen-made.ts';
 
 export const setUpCardStyle = css`
   :host {
@@ -34,22 +35,7 @@ export const setUpCardStyle = css`
     letter-spacing: -0.02em;
     overflow-wrap: anywhere;
   }
-  .made {
-    display: flex;
-    align-items: center;
-    gap: var(--space-4);
-    min-height: var(--touch);
-    justify-self: start;
-  }
-  .made input {
-    flex: none;
-    width: 24px;
-    height: 24px;
-  }
-  .unmade {
-    color: var(--accent);
-    font-weight: 600;
-  }
+  ${screenMadeStyle}
   .facts {
     display: grid;
     gap: var(--space-5);

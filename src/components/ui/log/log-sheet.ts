@@ -1,6 +1,5 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { live } from 'lit/directives/live.js';
 import { defined } from '../../../engine/base/at.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import type { Deviation } from '../../../engine/log/types.ts';
@@ -13,6 +12,7 @@ import { controls } from '../controls-style.ts';
 import { dialogStyle } from '../kit/dialog-style.ts';
 import { dialogBox } from '../kit/dialog.ts';
 import { logSheetStyle } from './log-sheet-style.ts';
+import { sheetTicks } from './sheet-ticks.ts';
 
 /** A sheet to speak of, and the pull that is about to be printed on it. */
 export interface SheetTalk {
@@ -120,18 +120,12 @@ export class LogSheet extends LitElement {
 
   private renderMany({ among }: SheetTalk) {
     if (among === undefined) return nothing;
-    return html`<fieldset class="many">
-      <legend>${say.whichSheets}</legend>
-      ${among.numbers.map(
-        (number) => html`<label
-          ><input
-            type="checkbox"
-            .checked=${live(this.chosen.has(number))}
-            @change=${(event: Event) => this.choose(number, (event.target as HTMLInputElement).checked)}
-          />${number}</label
-        >`,
-      )}
-    </fieldset>`;
+    return sheetTicks({
+      legend: say.whichSheets,
+      numbers: among.numbers,
+      chosen: this.chosen,
+      choose: (number, chosen) => this.choose(number, chosen),
+    });
   }
 
   private renderSpoiled({ sheet, over, among }: SheetTalk) {
