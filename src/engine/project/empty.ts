@@ -7,7 +7,7 @@ import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
 const BRING_IN = 8;
 
 /**
- * A project with nothing in the drawer, with the inks, paper and studio figures of another. Where that one
+ * A project with nothing in the drawer and a wall of its own name, with the inks, paper and studio figures of another. Where that one
  * knows of no surface and no trapping, as those from before, it begins with the usual ones: its inks go on
  * showing over the card what they did, and overprints come nearer to real ones.
  * @param like the project whose inks, paper and figures stay
@@ -22,7 +22,7 @@ export function emptyProject(like: Project): Project {
     title: say.untitled,
     drawer: { ...like.drawer, inks, surface: { ...surface }, trapping: { ...trapping }, shapes: [], screens: [] },
     bench: [],
-    explore: { ...explore, holds: [], bringIn: BRING_IN },
+    explore: { ...explore, seed: say.untitled, holds: [], bringIn: BRING_IN },
     recipes: [],
     visit: [],
     press: like.press,

@@ -89,9 +89,10 @@ describe('surface and trapping of a project', () => {
     expect(emptyProject(after(demo, { kind: 'set-trapping', trapping: { factor: 1 } })).drawer.trapping).toEqual({ factor: 1 });
   });
 
-  it('should ask for no screen of the project before', () => {
-    const explore = { ...demo.explore, mustScreens: [demo.drawer.screens[0]!.id], onlyAtHand: true };
+  it('should ask for no screen and no wall of the project before', () => {
+    const explore = { ...demo.explore, mustScreens: [demo.drawer.screens[0]!.id], onlyAtHand: true, seed: 'another wall 7' };
     expect(emptyProject({ ...demo, explore }).explore).toEqual(emptyProject(demo).explore);
+    expect(emptyProject(demo).explore.seed).not.toBe(demo.explore.seed);
   });
 
   it('should take films, trapping and surface of a fit in one step', () => {
