@@ -51,6 +51,8 @@ export interface ScreenSets {
 
 /** Of what may be spent, sums of costs go beyond by less than this share through rounding alone. */
 const SLACK = 1e-9;
+/** What prints may count together: a bound, which adds prices times numbers to it, is still a number then. */
+const MOST_WEIGHT = 1e300;
 
 /** Whether a sum of costs keeps to what there is. */
 export function within(cost: number, most: number): boolean {
@@ -84,6 +86,8 @@ function checked({ prints, most, have = [] }: ScreensAsked): void {
       throw new EngineError('prepare.weight', say.printCountsGive0(i + 1, weight));
     }
   });
+  const all = prints.reduce((sum, { weight = 1 }) => sum + weight, 0);
+  if (all > MOST_WEIGHT) throw new EngineError('prepare.weight', say.printsCountTooMuch);
 }
 
 /**

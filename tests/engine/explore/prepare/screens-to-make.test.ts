@@ -212,6 +212,15 @@ describe('screensToMake', () => {
     expect(() => screensToMake({ prints: [{ screens: ['a'], weight: Number.NaN }], most: 1 })).toThrow(
       'Print 1 counts NaN; give 0 or a positive number.',
     );
+    const [huge, half] = [
+      { screens: ['a'], weight: 1e300 },
+      { screens: ['b'], weight: 5e299 },
+    ];
+    expect(() => screensToMake({ prints: [huge, half], most: 1 })).toThrow('The prints count more than 10³⁰⁰ together');
+    expect(screensToMake({ prints: [half, { screens: ['a', 'b'], weight: 4e299 }], most: 1 })).toMatchObject({
+      printed: 5e299,
+      bound: 5e299,
+    });
     expect(() => screensToMake({ prints: [{}] as never, most: 1 })).toThrow('Print 1 names no screens');
     expect(() => screensToMake({ prints: [], have: 5 as never, most: 1 })).toThrow('The screens that are there are a list of ids');
   });

@@ -7,4 +7,5 @@ export const say: typeof english = {
   numberOfNewScreens: (most) => `Die Zahl neuer Siebe ist ${most}; eine ganze Zahl ab 0 angeben.`,
   printNamesNoScreens: (i) => `Druck ${i} nennt keine Siebe; die Kennungen der Siebe angeben, mit denen er gedruckt wird.`,
   printCountsGive0: (i, weight) => `Druck ${i} zählt ${weight}; 0 oder eine positive Zahl angeben.`,
+  printsCountTooMuch: 'Die Drucke zählen zusammen mehr als 10³⁰⁰; kleinere Gewichte angeben.',
 };
