@@ -56,7 +56,9 @@ class VeilJob {
   private draw(result: VeilResult): VeilFind {
     const { pictures } = this;
     const { options: _, ...sheet } = this.request;
-    const after = result.proposals.map((proposal) => {
+    // Whoever looks for a veil would rather not flood the sheet, though floods soften most.
+    const proposals = result.proposals.toSorted((a, b) => Number(a.newScreen !== null) - Number(b.newScreen !== null));
+    const after = proposals.map((proposal) => {
       const known = this.drawn.get(proposal);
       if (known !== undefined) return known;
       const more = new StudioPictures(withNew(pictures.studio, proposal), pictures);
@@ -64,7 +66,7 @@ class VeilJob {
       this.drawn.set(proposal, picture);
       return picture;
     });
-    return { result, before: pictures.thumbnail(sheet), after };
+    return { result: { ...result, proposals }, before: pictures.thumbnail(sheet), after };
   }
 
   private *steps(): Generator<VeilStep, void> {

@@ -25,7 +25,7 @@ export const say: typeof english = {
   after: 'Nachher:',
   contrastOfEdgesDeltaEMm: (edgeContrast, edgeContrast2) => `Kantenkontrast ${edgeContrast} → ${edgeContrast2} ΔE/mm`,
   veilsOfTriedSoftest: (proposals, tried) =>
-    `${counted(proposals, { one: 'Schleier', other: 'Schleier' })} von ${tried} probierten, der weichste zuerst`,
+    `${counted(proposals, { one: 'Schleier', other: 'Schleier' })} von ${tried} probierten, der weichste zuerst, über die ganze Fläche zuletzt`,
   addsScreenWholeArea: (number) => ` Fügt Sieb ${number} hinzu, die ganze Fläche.`,
   and: ' und ',
   addsToInks: (added) => ` Fügt ${added} zu den Farben hinzu.`,

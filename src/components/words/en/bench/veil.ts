@@ -24,7 +24,7 @@ export const say = speak('bench/veil', {
   after: 'After:',
   contrastOfEdgesDeltaEMm: (edgeContrast: string, edgeContrast2: string) => `contrast of edges ${edgeContrast} → ${edgeContrast2} ΔE/mm`,
   veilsOfTriedSoftest: (proposals: number, tried: string) =>
-    `${counted(proposals, { one: 'veil', other: 'veils' })} of ${tried} tried, softest first`,
+    `${counted(proposals, { one: 'veil', other: 'veils' })} of ${tried} tried, softest first, over the whole area last`,
   addsScreenWholeArea: (number: number) => ` Adds screen ${number}, the whole area.`,
   and: ' and ',
   addsToInks: (added: string) => ` Adds ${added} to the inks.`,
