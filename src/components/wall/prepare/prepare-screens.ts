@@ -26,8 +26,9 @@ import { prepListStyle } from './prep-list-style.ts';
 import { prepRows, prepTable } from './prep-list.ts';
 import './prepare-budget.ts';
 import { prepareCurve } from './prepare-curve.ts';
-import { type MatrixColumn, prepareMatrix } from './prepare-matrix.ts';
-import { fieldsStyle, prepareStyle } from './prepare-style.ts';
+import type { MatrixColumn } from './prepare-matrix.ts';
+import './prepare-matrix.ts';
+import { fieldsStyle, prepareStyle, scrollStyle } from './prepare-style.ts';
 import { askedNotes, costSentence, firstSentence, newOnes, nextSentence, printedSentence } from './prepare-words.ts';
 
 const NO_PRINTS: HungPrints = { variants: [], selected: new Set() };
@@ -41,7 +42,7 @@ const WAYS: readonly (readonly [PrepareBy, string])[] = [
 /** Which screens to have made: the prints that each number of new ones makes possible, and the list that comes of it. */
 @customElement('wall-prepare-screens')
 export class PrepareScreens extends StoreElement {
-  static override styles = [controls, fullDialog, fieldsStyle, prepareStyle, prepListStyle];
+  static override styles = [controls, fullDialog, fieldsStyle, scrollStyle, prepareStyle, prepListStyle];
 
   @state() private hung = NO_PRINTS;
   @state() private sources: Sources = { selected: false, pinned: false, kept: false, wall: true };
@@ -244,7 +245,7 @@ export class PrepareScreens extends StoreElement {
         <p class="soft">${costSentence(costOf(this.store.project.screenBudget ?? {}, this.store.project.drawer.paper, step))}</p>
         </div>
       </section>
-      <section aria-label=${say.printsByWhatThey}>${prepareMatrix(this.prints, this.columns(step))}</section>
+      <section aria-label=${say.printsByWhatThey}><wall-prepare-matrix .prints=${this.prints} .columns=${this.columns(step)}></wall-prepare-matrix></section>
       ${this.by === 'inks' ? html`<p>${say.toHaveMixed(step.inks.map((id) => this.nameOf(id)).join(', ') || say.none)}</p>` : this.list(step, rows)}
     `;
   }

@@ -26,6 +26,18 @@ export const fieldsStyle = css`
   }
 `;
 
+/** A table that scrolls in its own place. */
+export const scrollStyle = css`
+  .scroll {
+    /* What is for the ear alone lies in it, and not below the page, which would scroll on without end. */
+    position: relative;
+    max-height: 60vh;
+    overflow: auto;
+    border: 1px solid var(--line);
+    background: var(--sheet);
+  }
+`;
+
 export const prepareStyle = css`
   dialog[open] {
     display: grid;
@@ -116,94 +128,10 @@ export const prepareStyle = css`
     flex: 1 1 200px;
     max-width: 420px;
   }
-  .scroll {
-    /* What is for the ear alone lies in it, and not below the page, which would scroll on without end. */
-    position: relative;
-    max-height: 60vh;
-    overflow: auto;
-    border: 1px solid var(--line);
-    background: var(--sheet);
-  }
   table {
     border-collapse: separate;
     border-spacing: 0;
     font-size: var(--type-label);
-  }
-  .matrix {
-    width: 100%;
-  }
-  .matrix th,
-  .matrix td {
-    padding: var(--space-1) var(--space-3);
-    border-bottom: 1px solid var(--line);
-    text-align: center;
-    white-space: nowrap;
-    font-weight: 400;
-  }
-  .matrix thead th {
-    position: sticky;
-    top: 0;
-    z-index: 1;
-    background: var(--sheet);
-    font-weight: 600;
-    vertical-align: bottom;
-  }
-  .matrix thead .name {
-    display: inline-block;
-    max-height: 13.5em;
-    overflow: hidden;
-    text-overflow: ellipsis;
-    writing-mode: vertical-rl;
-    transform: rotate(180deg);
-    vertical-align: bottom;
-    font-weight: 400;
-  }
-  .matrix thead .name + b {
-    display: block;
-    padding-top: var(--space-2);
-    font-weight: inherit;
-  }
-  .matrix thead th[data-state='chosen'] {
-    color: var(--accent);
-  }
-  .matrix thead th[data-state='missing'] {
-    color: var(--ink-soft);
-    font-weight: 400;
-  }
-  .matrix tbody th {
-    position: sticky;
-    left: 0;
-    max-width: 11em;
-    overflow: hidden;
-    text-overflow: ellipsis;
-    background: var(--sheet);
-    text-align: left;
-  }
-  .matrix tr[data-printed] th {
-    font-weight: 600;
-  }
-  .matrix i {
-    forced-color-adjust: none;
-    display: inline-block;
-    width: 11px;
-    height: 11px;
-    border-radius: 50%;
-    background: var(--ink);
-    vertical-align: -1px;
-  }
-  .matrix td[data-state='chosen'] i {
-    background: var(--accent);
-  }
-  .matrix td[data-state='missing'] i {
-    background: none;
-    border: 1.5px solid var(--ink-soft);
-    box-sizing: border-box;
-  }
-  .matrix .lacks {
-    width: 16%;
-    min-width: 5em;
-    text-align: left;
-    color: var(--ink-soft);
   }
   .buttons {
     display: flex;

@@ -38,7 +38,10 @@ export const say: typeof english = {
   lacks: 'Es fehlt',
   nothing: 'nichts',
   andMore: (names) => ` und ${names} weitere`,
-  andMorePrints: (rows) => `Und ${rows} weitere Drucke.`,
+  showMorePrints: (more, left) =>
+    more < left
+      ? `${more} von ${left} weiteren Drucken zeigen`
+      : `${counted(left, { one: 'weiteren Druck', other: 'weitere Drucke' })} zeigen`,
   screensToHaveMade: 'Siebe, die zu machen sind',
   inksToHaveMixed: 'Farben, die zu mischen sind',
   screensAndInksTogether: 'Siebe und Farben zusammen',

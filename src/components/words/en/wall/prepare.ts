@@ -37,7 +37,8 @@ export const say = speak('wall/prepare', {
   lacks: 'Lacks',
   nothing: 'nothing',
   andMore: (names: number) => ` and ${names} more`,
-  andMorePrints: (rows: number) => `And ${rows} more prints.`,
+  showMorePrints: (more: number, left: number) =>
+    more < left ? `Show ${more} of ${left} more prints` : `Show ${counted(left, { one: 'more print', other: 'more prints' })}`,
   screensToHaveMade: 'screens to have made',
   inksToHaveMixed: 'inks to have mixed',
   screensAndInksTogether: 'screens and inks together',
