@@ -12,6 +12,7 @@ import '../../ui/print/picture-view.ts';
 import { foldMark } from '../../ui/kit/fold-mark-style.ts';
 import { Work } from '../../ui/work.ts';
 import { say } from '../../words/en/wall/print.ts';
+import { say as run } from '../../words/en/wall/run.ts';
 import { originOf } from '../run/wall-origins.ts';
 import { type Beside, besideWords } from './why-words.ts';
 
@@ -164,7 +165,10 @@ export class PrintWhy extends LitElement {
 
   private alone(variant: Variant): string {
     const parents = originOf(variant)?.parents ?? [];
-    const from = parents.map(({ name, pulls }) => say.from(name, changesInShort(pulls, variant.pulls)));
+    const from = parents.map(({ name, pulls }) => {
+      const changes = changesInShort(pulls, variant.pulls);
+      return name === run.stackOnBench ? say.fromBench(changes) : say.from(name, changes);
+    });
     const waits = this.holds ? say.chooseAnotherPrintTo : '';
     const beside = this.beside === null ? '' : besideWords(this.beside);
     return [waits, beside, ...from].filter((text) => text !== '').join(' ');

@@ -38,6 +38,17 @@ export const LOOK_WORDS: Partial<Record<TraitKey, TraitWords>> = {
   middle: [taste.lighterInMiddleThan, taste.darkerInMiddleThan, taste.middleAgainstRim],
 };
 
+/** In a line, where 'Beside its neighbours' says that others are looked at: more of a trait, and less. */
+const IN_LINE: Partial<Record<TraitKey, readonly [string, string]>> = {
+  light: [say.seenLighter, say.seenDarker],
+  red: [say.seenRedder, say.seenGreener],
+  yellow: [say.seenYellower, say.seenBluer],
+  lightSpread: [say.seenMoreApart, say.seenMoreEven],
+  above: [say.seenLighterAbove, say.seenDarkerAbove],
+  left: [say.seenLighterLeft, say.seenDarkerLeft],
+  middle: [say.seenLighterMiddle, say.seenDarkerMiddle],
+};
+
 /** A print among those that hang, by their numbers. */
 export interface Beside {
   index: number;
@@ -48,7 +59,7 @@ export interface Beside {
   columns: number;
 }
 
-/** 'Beside its neighbours: darker on the whole, fewer inks (4, they 6).'; '' where there are none. */
+/** 'Beside its neighbours: darker, fewer inks (4, they 6).'; '' where there are none. */
 export function besideWords({ index, facts, sequence, columns }: Beside): string {
   const known = (list: readonly number[]): TasteFacts[] =>
     list.flatMap((each) => {
@@ -66,7 +77,7 @@ export function besideWords({ index, facts, sequence, columns }: Beside): string
 function apartWords({ trait, value, usual }: Apart): string {
   const measure = MEASURES.find(({ key }) => key === trait);
   const side = value > usual ? 0 : 1;
-  if (measure === undefined) return LOOK_WORDS[trait]?.[side] ?? trait;
+  if (measure === undefined) return (IN_LINE[trait] ?? LOOK_WORDS[trait])?.[side] ?? trait;
   const { key, digits, unit } = measure;
   return say.they(MEASURE_WORDS[key][side], fixed(value, digits), fixed(usual, digits), unit === '' ? '' : ` ${unit}`);
 }

@@ -48,22 +48,22 @@ export function changesBetween(from: readonly Pull[], to: readonly Pull[], studi
 }
 
 /**
- * What changed from one stack to another, counted, as part of a sentence: '5 pulls elsewhere in the order, 10 in
- * another ink, 1 screen left out'; 'nothing changed' when nothing did.
+ * What changed from one stack to another, counted in pulls, as part of a sentence: '5 pulls reordered, 10 in
+ * another ink, 1 left out'; 'nothing changed' when nothing did.
  */
 export function changesInShort(from: readonly Pull[], to: readonly Pull[]): string {
   const pairs = pairUp(from, to);
   const { swaps, moved } = movesOf(pairs);
   const where = (differs: (pair: Pair) => boolean): number => pairs.filter(differs).length;
   const kinds: [number, string][] = [
-    [swaps.length * 2 + moved.length, say.elsewhereInOrder],
+    [swaps.length * 2 + moved.length, say.reordered],
     [where(({ was, is }) => was.ink !== is.ink), say.inAnotherInk],
-    [where(({ was, is }) => was.dxMm !== is.dxMm || was.dyMm !== is.dyMm || was.turnDeg !== is.turnDeg), say.atAnotherOffset],
+    [where(({ was, is }) => was.dxMm !== is.dxMm || was.dyMm !== is.dyMm || was.turnDeg !== is.turnDeg), say.moved],
     [where(({ was, is }) => was.strokes !== is.strokes), say.inOtherStrokes],
+    [from.length - pairs.length, say.leftOutInShort],
+    [to.length - pairs.length, say.broughtInInShort],
   ];
-  const edits = kinds.filter(([number]) => number > 0).map(([number, words], i) => `${i === 0 ? say.pulls(number) : number} ${words}`);
-  const [gone, come] = [from.length - pairs.length, to.length - pairs.length];
-  const parts = [...edits, ...(gone > 0 ? [say.screensLeftOut(gone)] : []), ...(come > 0 ? [say.screensBroughtIn(come)] : [])];
+  const parts = kinds.filter(([number]) => number > 0).map(([number, words], i) => `${i === 0 ? say.pulls(number) : number} ${words}`);
   return parts.length === 0 ? say.nothingChanged2 : parts.join(', ');
 }
 

@@ -82,8 +82,9 @@ describe('changesInShort', () => {
           .map((each, i) => (i < 3 ? { ...each, ink: 'rust', ...(i === 0 ? { dxMm: 3 } : {}) } : each))
           .filter(({ id }) => id !== 'p8'),
       ),
-    ).toBe('2 pulls elsewhere in the order, 3 in another ink, 1 at another offset, 1 screen left out');
+    ).toBe('2 pulls reordered, 3 in another ink, 1 moved, 1 left out');
     expect(short((pulls) => pulls.map((each, i) => (i === 4 ? { ...each, strokes: 2 } : each)))).toBe('1 pull in other strokes');
-    expect(changesInShort([], base)).toBe('9 screens brought in');
+    expect(short((pulls) => pulls.map((each, i) => (i < 2 ? { ...each, dxMm: 40, turnDeg: 90 * i } : each)))).toBe('2 pulls moved');
+    expect(changesInShort([], base)).toBe('9 pulls brought in');
   });
 });

@@ -3,13 +3,13 @@ import { counted } from '../../language.ts';
 
 export const say: typeof english = {
   nothingChanged: 'Nichts ist geändert.',
-  elsewhereInOrder: 'anderswo in der Reihenfolge',
-  inAnotherInk: 'in einer anderen Farbe',
-  atAnotherOffset: 'mit einem anderen Versatz',
+  reordered: 'umgestellt',
+  inAnotherInk: 'in anderer Farbe',
+  moved: 'verschoben',
   inOtherStrokes: 'mit anderen Rakelzügen',
+  leftOutInShort: 'weggelassen',
+  broughtInInShort: 'dazugenommen',
   pulls: (number) => counted(number, { one: 'Druckgang', other: 'Druckgänge' }),
-  screensLeftOut: (gone) => `${counted(gone, { one: 'Sieb', other: 'Siebe' })} weggelassen`,
-  screensBroughtIn: (come) => `${counted(come, { one: 'Sieb', other: 'Siebe' })} dazugenommen`,
   nothingChanged2: 'nichts geändert',
   screenThatIsGone: 'ein Sieb, das fehlt',
   screen: (number) => `Sieb ${number}`,

@@ -2,13 +2,13 @@ import { counted, speak } from '../../language.ts';
 
 export const say = speak('engine/explore/look', {
   nothingChanged: 'Nothing changed.',
-  elsewhereInOrder: 'elsewhere in the order',
+  reordered: 'reordered',
   inAnotherInk: 'in another ink',
-  atAnotherOffset: 'at another offset',
+  moved: 'moved',
   inOtherStrokes: 'in other strokes',
+  leftOutInShort: 'left out',
+  broughtInInShort: 'brought in',
   pulls: (number: number) => counted(number, { one: 'pull', other: 'pulls' }),
-  screensLeftOut: (gone: number) => `${counted(gone, { one: 'screen', other: 'screens' })} left out`,
-  screensBroughtIn: (come: number) => `${counted(come, { one: 'screen', other: 'screens' })} brought in`,
   nothingChanged2: 'nothing changed',
   screenThatIsGone: 'a screen that is gone',
   screen: (number: number) => `screen ${number}`,
