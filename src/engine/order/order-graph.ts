@@ -1,5 +1,6 @@
-import { f64, i32, num } from '../base/at.ts';
-import type { Overlap } from './overlaps.ts';
+import { f64, i32, num, u32 } from '../base/at.ts';
+import { sharedByBoth, sharedOf, type SharedPairs, shares } from '../stack/overlap-areas.ts';
+import type { MeetingPair, Overlap } from './overlaps.ts';
 import type { SwapDeltas } from './swap-delta.ts';
 
 /**
@@ -18,25 +19,42 @@ export function orderGraph(
   deltas: SwapDeltas,
   { minDeltaE, minAreaMm2 }: { minDeltaE: number; minAreaMm2: number },
 ): Overlap[] {
+  const shared = sharedOf(areas, films.length, minAreaMm2);
+  return pairsThatShow(shared, films, deltas, minDeltaE).map(({ a, b, deltaE }) => ({
+    a,
+    b,
+    areaMm2: f64(areas, a * films.length + b),
+    deltaE,
+  }));
+}
+
+/** The same where it is known only which pulls share area, and not how much. */
+export function pairsThatShow(
+  shared: SharedPairs,
+  films: readonly number[],
+  deltas: SwapDeltas,
+  minDeltaE: number,
+): (MeetingPair & { deltaE: number })[] {
   const n = films.length;
-  const edges: Overlap[] = [];
+  const edges: (MeetingPair & { deltaE: number })[] = [];
   const first = Int32Array.from(films, (film) => films.indexOf(film));
   /** By the first pull of a film, the last pair under which it lies. */
   const listed = new Int32Array(n).fill(-1);
+  const unders = new Uint32Array(n);
   for (let a = 0; a < n; a++) {
     for (let b = a + 1; b < n; b++) {
-      const areaMm2 = f64(areas, a * n + b);
-      if (first[a] === first[b] || !(areaMm2 >= minAreaMm2)) continue;
+      if (first[a] === first[b] || !shares(shared, a, b)) continue;
       const low = num(films, a);
       const high = num(films, b);
       let deltaE = deltas.delta(low, high);
-      for (let k = 0; k < n; k++) {
+      const count = sharedByBoth(shared, a, b, unders);
+      for (let i = 0; i < count; i++) {
+        const k = u32(unders, i);
         if (k === a || k === b || listed[i32(first, k)] === a * n + b) continue;
-        if (!(f64(areas, a * n + k) >= minAreaMm2) || !(f64(areas, b * n + k) >= minAreaMm2)) continue;
         listed[i32(first, k)] = a * n + b;
         deltaE = Math.max(deltaE, deltas.delta(low, high, num(films, k)));
       }
-      if (deltaE >= minDeltaE) edges.push({ a, b, areaMm2, deltaE });
+      if (deltaE >= minDeltaE) edges.push({ a, b, deltaE });
     }
   }
   return edges;

@@ -1,4 +1,4 @@
-import { entryAt, f64, num, u32 } from '../../base/at.ts';
+import { entryAt, f64, i32, u32 } from '../../base/at.ts';
 import type { FilmBands } from '../../ink/film/film.ts';
 import type { CellMap } from '../../stack/types.ts';
 import { type Laid, leastShares, Pile } from './pile.ts';
@@ -17,6 +17,8 @@ export class Sight {
   private readonly laid = new Map<number, Laid>();
   private readonly pile: Pile;
   private cells = new Uint32Array(0);
+  /** For each cell the pulls over it as bits, by position. */
+  private piled = new Uint32Array(0);
 
   /**
    * @param film the film of a number, where it is thinnest: what lies below it makes it thinner too
@@ -43,8 +45,32 @@ export class Sight {
     let count = 0;
     for (let cell = 1; cell < map.cells; cell++) if (f64(map.areaMm2, cell) > 0) cells[count++] = cell;
 
-    new Look({ map, bits, laid, cells, pile: this.pile }, visible).down(pulls - 1, 0, count);
+    const { areaMm2 } = map;
+    new Look({ areaMm2, piled: this.piledOver(map, bits), laid, cells, pile: this.pile }, visible).down(pulls - 1, 0, count);
     return visible;
+  }
+
+  private piledOver({ cells, screens, words, cover }: CellMap, bits: readonly number[]): Uint32Array {
+    const wide = (bits.length + 31) >> 5;
+    if (this.piled.length < cells * wide) this.piled = new Uint32Array(cells * wide * 2);
+    const { piled } = this;
+    piled.fill(0, 0, cells * wide);
+    const places = new Int32Array(screens).fill(-1);
+    bits.forEach((bit, at) => {
+      places[bit] = at;
+    });
+    for (let cell = 1; cell < cells; cell++) {
+      for (let word = 0; word < words; word++) {
+        let rest = u32(cover, cell * words + word);
+        while (rest !== 0) {
+          const low = rest & -rest;
+          rest ^= low;
+          const at = i32(places, (word << 5) + 31 - Math.clz32(low));
+          if (at >= 0) piled[cell * wide + (at >> 5)] = u32(piled, cell * wide + (at >> 5)) | (1 << (at & 31));
+        }
+      }
+    }
+    return piled;
   }
 
   private laidFilm(id: number): Laid {
@@ -59,8 +85,9 @@ export class Sight {
 
 /** What a look at a stack needs. */
 interface Sighted {
-  map: CellMap;
-  bits: readonly number[];
+  areaMm2: Float64Array;
+  /** For each cell the pulls over it as bits, by position. */
+  piled: Uint32Array;
   laid: readonly Laid[];
   /** Cells of the map, sorted again by every step. */
   cells: Uint32Array;
@@ -73,32 +100,68 @@ class Look {
   private readonly visible: Visible;
   /** Pulls over what is looked at, and the number of their pile: below zero when it hides what is below. */
   private readonly above: Uint32Array;
+  private readonly words: number;
   private count = 0;
   private number: number;
 
   constructor(of: Sighted, visible: Visible) {
     this.of = of;
     this.visible = visible;
-    this.above = new Uint32Array(of.bits.length);
+    this.above = new Uint32Array(of.laid.length);
+    this.words = (of.laid.length + 31) >> 5;
     this.number = of.pile.begin();
   }
 
   /** Looks at the pulls from `top` down in a range of cells, which all lie under the same pulls. */
   down(top: number, first: number, end: number): void {
-    for (let at = top, from = first; at >= 0 && from < end; at--) from = this.under(at, from, end);
+    const { piled, cells } = this.of;
+    const { words } = this;
+    if (end - first === 1) {
+      this.downOne(top, u32(cells, first));
+      return;
+    }
+    let from = first;
+    for (let word = top >> 5; word >= 0 && from < end; word--) {
+      let left = 0;
+      for (let i = from; i < end; i++) left |= u32(piled, u32(cells, i) * words + word);
+      if (word === top >> 5) left &= -1 >>> (31 - (top & 31));
+      while (left !== 0 && from < end) {
+        const bit = 31 - Math.clz32(left);
+        left ^= 1 << bit;
+        from = this.under((word << 5) + bit, from, end);
+      }
+    }
+  }
+
+  /** The same of a single cell, where nothing is parted. */
+  private downOne(top: number, cell: number): void {
+    const { areaMm2, piled } = this.of;
+    const { words, count, number } = this;
+    const area = f64(areaMm2, cell);
+    let open = -1 >>> (31 - (top & 31));
+    for (let word = top >> 5; word >= 0; word--, open = -1) {
+      let left = u32(piled, cell * words + word) & open;
+      while (left !== 0) {
+        const bit = 31 - Math.clz32(left);
+        left ^= 1 << bit;
+        this.see((word << 5) + bit, area);
+      }
+    }
+    this.count = count;
+    this.number = number;
   }
 
   /** Parts a range of cells by a pull, looks below it where it lies, and says where the others begin. */
   private under(at: number, first: number, end: number): number {
-    const { map, bits, cells } = this.of;
-    const { words, cover, areaMm2 } = map;
-    const word = num(bits, at) >> 5;
-    const mask = 1 << (num(bits, at) & 31);
+    const { areaMm2, piled, cells } = this.of;
+    const { words } = this;
+    const word = at >> 5;
+    const mask = 1 << (at & 31);
     let under = first;
     let area = 0;
     for (let i = first; i < end; i++) {
       const cell = u32(cells, i);
-      if ((u32(cover, cell * words + word) & mask) === 0) continue;
+      if ((u32(piled, cell * words + word) & mask) === 0) continue;
       area += f64(areaMm2, cell);
       cells[i] = u32(cells, under);
       cells[under++] = cell;
@@ -114,11 +177,11 @@ class Look {
 
   /** Counts an area of a pull as seen, as far as what lies above lets it be. */
   private see(at: number, area: number): void {
-    const { bits, pile, laid } = this.of;
+    const { pile, laid } = this.of;
     const { areaMm2, pairMm2 } = this.visible;
     const { above, count, number } = this;
     for (let i = 0; i < count; i++) {
-      const pair = u32(above, i) * bits.length + at;
+      const pair = u32(above, i) * laid.length + at;
       pairMm2[pair] = f64(pairMm2, pair) + area;
     }
     // Below zero: hidden.

@@ -1,7 +1,8 @@
-import { entryAt, f64 } from '../../base/at.ts';
+import { entryAt } from '../../base/at.ts';
 import { type Random, randomFrom } from '../../base/random.ts';
 import { SwapDeltas } from '../../order/swap-delta.ts';
 import { CellMapBuilder } from '../../stack/cell-map.ts';
+import { shares } from '../../stack/overlap-areas.ts';
 import { samePlacement } from '../../stack/placement.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull } from '../../stack/types.ts';
@@ -12,7 +13,7 @@ import type { ExploreInput, OrderCount, Variant } from '../types.ts';
 import { arrange, type Constraints } from './arrange.ts';
 import { drawHeldOrder, orient } from './draw-order.ts';
 import { inkArcs } from './ink-arcs.ts';
-import { type Layout, Layouts, MIN_AREA_MM2, pairsOf } from './layout.ts';
+import { type Layout, Layouts, pairsOf } from './layout.ts';
 import { LimitKeeper } from './limit-keeper.ts';
 import { type MoveSource, moveSource } from './move-source.ts';
 import { drawMoves, kindsOf, type Moved } from './moves.ts';
@@ -157,11 +158,10 @@ export class Finder {
   }
 
   /** What holds and inks ask of the order. */
-  private orderKept({ pulls, areas }: Layout, base: number, veil = -1): Constraints {
+  private orderKept({ pulls, shared }: Layout, base: number, veil = -1): Constraints {
     const { settings } = this.source;
     const { arcs, slots } = holdConstraints(pulls, base, settings.holds);
-    const shared = (a: number, b: number): boolean => f64(areas, a * pulls.length + b) >= MIN_AREA_MM2;
-    return { arcs: [...arcs, ...inkArcs(pulls, settings, shared, veil)], slots };
+    return { arcs: [...arcs, ...inkArcs(pulls, settings, (a, b) => shares(shared, a, b), veil)], slots };
   }
 
   /** Null when the print breaks a limit. */

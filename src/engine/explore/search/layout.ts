@@ -1,9 +1,9 @@
-import { defined, num } from '../../base/at.ts';
-import { orderGraph } from '../../order/order-graph.ts';
-import type { Overlap } from '../../order/overlaps.ts';
+import { defined } from '../../base/at.ts';
+import { pairsThatShow } from '../../order/order-graph.ts';
+import type { MeetingPair } from '../../order/overlaps.ts';
 import type { SwapDeltas } from '../../order/swap-delta.ts';
 import { CellMapBuilder, copyCellMap } from '../../stack/cell-map.ts';
-import { pairOverlapAreas } from '../../stack/overlap-areas.ts';
+import { sharedAmong, type SharedPairs, sharedPairs } from '../../stack/overlap-areas.ts';
 import type { SpanCache } from '../../stack/screen-spans.ts';
 import type { CellMap, Pull, RowGrid } from '../../stack/types.ts';
 
@@ -15,8 +15,8 @@ const MOST_CELLS_AT_REST = 2000;
 /** Where pulls lie on the sheet. */
 interface Places {
   map: CellMap;
-  /** pulls × pulls, mm². */
-  areas: Float64Array;
+  /** Which pulls share area. */
+  shared: SharedPairs;
   /** Placed screen of the map that each pull prints. */
   bits: readonly number[];
 }
@@ -26,7 +26,7 @@ export interface Layout extends Places {
   pulls: readonly Pull[];
   films: readonly number[];
   /** Pairs whose order shows. */
-  edges: readonly Overlap[];
+  edges: readonly MeetingPair[];
 }
 
 /** The pairs of a layout whose order shows. */
@@ -48,8 +48,8 @@ export class Layouts {
   private readonly tools: LayoutTools;
   private readonly resting: readonly Pull[];
   private readonly builder = new CellMapBuilder();
-  /** Map and shared areas of all pulls that may appear, at rest, and where each is in them. */
-  private rest: { at: Map<string, number>; map: CellMap; areas: Float64Array } | null = null;
+  /** Map of all pulls that may appear, at rest, which of them share area, and where each is in it. */
+  private rest: { at: Map<string, number>; map: CellMap; shared: SharedPairs } | null = null;
 
   /** @param resting all pulls that may appear without a shift, at rest */
   constructor(tools: LayoutTools, resting: readonly Pull[]) {
@@ -64,31 +64,25 @@ export class Layouts {
   of(pulls: readonly Pull[], shifted: boolean): Layout {
     const { deltas, minDeltaE } = this.tools;
     const films = pulls.map((pull) => deltas.filmOf(pull));
-    const { map, areas, bits } = shifted ? this.placed(pulls) : this.atRest(pulls);
-    return { pulls, films, map, areas, bits, edges: orderGraph(areas, films, deltas, { minDeltaE, minAreaMm2: MIN_AREA_MM2 }) };
+    const { map, shared, bits } = shifted ? this.placed(pulls) : this.atRest(pulls);
+    return { pulls, films, map, shared, bits, edges: pairsThatShow(shared, films, deltas, minDeltaE) };
   }
 
   private placed(pulls: readonly Pull[]): Places {
     const { spans, grid } = this.tools;
     const map = this.builder.build(spans.place({ pulls }, grid), grid);
-    return { map, areas: pairOverlapAreas(map), bits: pulls.map((_, i) => i) };
+    return { map, shared: sharedPairs(map, MIN_AREA_MM2), bits: pulls.map((_, i) => i) };
   }
 
   /** One map of all that may appear serves every print without shifts. */
   private atRest(pulls: readonly Pull[]): Places {
     if (this.rest === null) {
-      const { map, areas } = this.placed(this.resting);
-      this.rest = { at: new Map(this.resting.map((pull, i) => [pull.id, i])), map: copyCellMap(map), areas };
+      const { map, shared } = this.placed(this.resting);
+      this.rest = { at: new Map(this.resting.map((pull, i) => [pull.id, i])), map: copyCellMap(map), shared };
     }
-    const { at, map, areas } = this.rest;
+    const { at, map, shared } = this.rest;
     if (map.cells > MOST_CELLS_AT_REST && pulls.length < at.size) return this.placed(pulls);
     const bits = pulls.map((pull) => defined(at.get(pull.id)));
-    const out = new Float64Array(pulls.length * pulls.length);
-    bits.forEach((row, a) => {
-      bits.forEach((column, b) => {
-        out[a * pulls.length + b] = num(areas, row * at.size + column);
-      });
-    });
-    return { map, areas: out, bits };
+    return { map, shared: sharedAmong(shared, bits), bits };
   }
 }
