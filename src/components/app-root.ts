@@ -18,9 +18,9 @@ import { notFetched } from './ui/kit/late.ts';
 import { isTyped } from './ui/kit/typed-key.ts';
 import { say } from './words/en/app/frame.ts';
 
-/** News is read by then; problems stay until they are closed. */
+/** News is read by then; problems stay until they are closed or settled. */
 const NEWS_MS = 7000;
-/** News that something can be done about stays longer. */
+/** News that something can be done about stays longer, and so does what was refused. */
 const ACTION_MS = 30_000;
 
 /** The studio: its doors, its notices, and the room one stands in. */
@@ -66,14 +66,14 @@ export class AppRoot extends LitElement {
     clearInterval(this.newsClock);
   }
 
-  /** News goes by itself, but not from under a pointer or the focus. */
+  /** News and refusals go by themselves, but not from under a pointer or the focus. */
   private readonly clearNews = (): void => {
     const now = performance.now();
     for (const id of this.newsSince.keys()) if (!this.store.notices.some((notice) => notice.id === id)) this.newsSince.delete(id);
     const held = this.renderRoot.querySelector('.notices:hover, .notices:focus-within') !== null;
-    for (const { id, kind, action } of this.store.notices) {
-      if (kind !== 'news') continue;
-      const stayMs = action === undefined ? NEWS_MS : ACTION_MS;
+    for (const { id, kind, action, untilMs } of this.store.notices) {
+      if (kind !== 'news' && untilMs === undefined) continue;
+      const stayMs = kind === 'news' && action === undefined ? NEWS_MS : ACTION_MS;
       const since = this.newsSince.get(id) ?? now;
       this.newsSince.set(id, held ? now : since);
       if (!held && now - since >= stayMs) this.store.closeNotice(id);

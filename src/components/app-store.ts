@@ -28,7 +28,7 @@ export interface Notice {
   action?: { label: string; act(): void };
   /** What it is about: it leaves when there is no trouble with that any more. */
   topic?: Topic;
-  /** From when on it leaves with the next change of the project, ms; absent = it does not. */
+  /** Of a refusal: from when on it leaves with the next change of the project, ms; some time later it leaves by itself. */
   untilMs?: number;
 }
 
@@ -108,7 +108,7 @@ export class AppStore extends EventTarget {
       this.lastCommandMs = now;
       return true;
     } catch (error) {
-      this.trouble(REFUSED, sentenceOf(error));
+      this.refuse(sentenceOf(error), REFUSED);
       return false;
     }
   }
@@ -206,9 +206,10 @@ export class AppStore extends EventTarget {
     this.changed();
   }
 
-  /** Tells why what someone tried could not be done, as a file that is none; leaves with a change a while after. */
-  refuse(text: string): void {
-    this.tell(text);
+  /** Tells why what someone tried could not be done, as a file that is none; leaves with a change a while after, or by itself. */
+  refuse(text: string, topic?: Topic): void {
+    if (topic === undefined) this.tell(text);
+    else this.trouble(topic, text);
     const untilMs = performance.now() + READ_AFTER_MS;
     this.notices = this.notices.map((notice) => (notice.text === text ? { ...notice, untilMs } : notice));
   }

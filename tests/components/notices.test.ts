@@ -36,9 +36,13 @@ describe('notices of problems', () => {
     try {
       const store = open();
       store.refuse('shopping.txt is no project.');
+      store.refuse('Nothing is chosen.', 'wall');
       store.tell('The visit could not be saved.');
       store.dispatch({ kind: 'change-pull', pull: 'p1', change: { ink: 'weed' } });
+      expect(told(store)).toHaveLength(3);
+      store.settled('wall');
       expect(told(store)).toHaveLength(2);
+      store.refuse('Nothing is chosen.', 'wall');
       vi.advanceTimersByTime(10_000);
       store.undo();
       expect(told(store)).toEqual(['The visit could not be saved.']);

@@ -279,7 +279,7 @@ export class WallRoom extends LitElement {
         @open-print=${(event: PrintEvent) => this.deeds.open(event.detail.index)}
         @pin-print=${(event: PrintEvent) => this.deeds.pin(event.detail.index, event.detail.taught)}
         @print-derived=${(event: DerivedEvent) => this.findDerived(event.detail)}
-        @wall-problem=${(event: CustomEvent<string>) => this.trouble(event.detail)}
+        @wall-problem=${(event: CustomEvent<string>) => store.refuse(event.detail, 'wall')}
         @prepare=${(event: CustomEvent<ReadonlySet<number>>) => void this.prepare(event.detail)}
         @teach=${(event: TeachEvent) => store.dispatch({ kind: 'teach-taste', choices: event.detail })}
         @forget=${(event: TeachEvent) => store.dispatch({ kind: 'forget-taste', choices: event.detail })}

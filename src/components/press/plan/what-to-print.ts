@@ -36,7 +36,7 @@ export function whatToPrint(
   const { project } = store;
   const total = visitInputOf(project).runs.reduce((sum, { sheets, overs = 0, proofs = 0 }) => sum + sheets + overs + proofs, 0);
   // Said at once: the worker that would say it is started first.
-  const start = (): void => (total === 0 ? store.trouble('pull order', NO_SHEETS) : find());
+  const start = (): void => (total === 0 ? store.refuse(NO_SHEETS, 'pull order') : find());
   return html`<section aria-labelledby="what">
     <h2 id="what">${say.whatToPrint}</h2>
     <press-visit-runs

@@ -48,7 +48,7 @@ export class PrintDeeds {
     try {
       store.dispatch({ kind: 'keep-recipe', recipe: variantRecipe(variant, hung.inputs.studio), taught });
     } catch (error) {
-      store.trouble('wall', sentenceOf(error));
+      store.refuse(sentenceOf(error), 'wall');
     }
   }
 

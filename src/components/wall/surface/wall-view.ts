@@ -87,6 +87,11 @@ export class WallView extends HungWall {
     this.actions.settled();
   }
 
+  private selectMore(indexes: readonly number[]): void {
+    this.selected = new Set([...this.selected, ...indexes]);
+    this.actions.settled();
+  }
+
   /** Does what a key, the line above or the rail below asks for. */
   private act(action: WallAction, index: number): void {
     const { scene } = this.holder;
@@ -218,7 +223,7 @@ export class WallView extends HungWall {
       @walk=${(event: CustomEvent<number>) => (this.focused = event.detail)}
       @over=${(event: CustomEvent<number>) => (this.over = event.detail)}
       @action=${(event: ActionEvent) => this.act(event.detail.action, event.detail.index)}
-      @boxed=${(event: CustomEvent<number[]>) => (this.selected = new Set([...this.selected, ...event.detail]))}
+      @boxed=${(event: CustomEvent<number[]>) => this.selectMore(event.detail)}
       @moved=${(event: CustomEvent<boolean>) => (this.moved = event.detail)}
       ><slot></slot
     ></wall-surface>`;
