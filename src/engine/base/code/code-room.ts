@@ -1,18 +1,35 @@
 import { defined } from '../at.ts';
 import { type LaneFunction, LaneRoom } from '../lanes/lane-room.ts';
 import { PlainCode } from './plain-code.ts';
-import { IntVariable, Ints, Reals } from './values.ts';
+import { Int, type IntVariable, Ints, Real, Reals } from './values.ts';
 
-/** What a function finds by name: whole numbers, and the addresses of lists. */
+/** What a function finds by name: whole numbers, and lists by their places. */
 export interface CodeLists<Name extends string> {
+  /** A number that was told before the call, or the address of a list that lies elsewhere. */
   int(name: Name): IntVariable;
   ints(name: Name): Ints;
   reals(name: Name): Reals;
 }
 
+/** A name of a function, in the order of its names. */
+interface Told<Name> {
+  readonly name: Name;
+  readonly place: number;
+  /** Where its list begins, and how much room that has, in bytes; −1 of a number, or of what was not told yet. */
+  at: number;
+  room: number;
+}
+
+/** A list is given so many times the room that it asks for, and at least so many bytes, so that it hardly ever moves. */
+const MORE_ROOM = 1.5;
+const LEAST_ROOM = 16_384;
+/** Places and rooms are whole multiples of this; a list more of it lies between two, or lists of like lengths would contend for the same part of near memory. */
+const LINE = 64;
+
 /**
- * A function of `PlainCode` with the memory that its lists lie in. For each call they are laid out anew: `begin`, then
- * `int`, `intList` and `realList` for all names, then `fit`; what lists held before is lost.
+ * A function of `PlainCode` with the memory that its lists lie in. Before each call all names are told: `begin`, then `int`, `intList` and
+ * `realList`, then `fit`. A list stays where it lies until it outgrows its room, and the function is written anew then: it knows all places
+ * as numbers, as processors have not registers enough for dozens of addresses.
  */
 export class CodeRoom<Name extends string> {
   /** The whole memory, as each kind of number; cut anew by `fit`. */
@@ -20,16 +37,19 @@ export class CodeRoom<Name extends string> {
   words = new Uint32Array(0);
   singles = new Float32Array(0);
   reals = new Float64Array(0);
-  private readonly room: LaneRoom;
-  private readonly beside: CodeRoom<string> | null;
-  private readonly places: ReadonlyMap<Name, number>;
+  /** Whether the machine can run it. */
+  readonly works: boolean;
+  private readonly memory: { readonly room: LaneRoom; end: number };
+  private readonly names: ReadonlyMap<Name, Told<Name>>;
+  private readonly write: (code: PlainCode, lists: CodeLists<Name>) => void;
+  /** Numbers that are told, and where they lie in memory, in bytes. */
   private readonly header: Int32Array;
-  /** Names in the order in which they were told for the latest call, and their places: mostly the next is told in that order. */
-  private readonly told: { name: Name; place: number }[] = [];
+  private readonly headerAt: number;
+  /** Names in the order in which they were told for the latest call: mostly the next is told in that order. */
+  private readonly told: Told<Name>[] = [];
   private next = 0;
-  private readonly run: ((address: number) => unknown) | null;
-  private begins = 0;
-  private end = 0;
+  private moved = true;
+  private run: (() => unknown) | null = null;
 
   /**
    * @param names of all that the function reads
@@ -41,76 +61,101 @@ export class CodeRoom<Name extends string> {
     write: (code: PlainCode, lists: CodeLists<Name>) => void,
     where: { plain?: boolean; beside?: CodeRoom<string> } = {},
   ) {
-    this.beside = where.beside ?? null;
-    this.room = this.beside?.room ?? new LaneRoom(where.plain);
-    this.places = new Map(names.map((name, i) => [name, i]));
+    this.memory = where.beside?.memory ?? { room: new LaneRoom(where.plain), end: 0 };
+    this.names = new Map(names.map((name, place) => [name, { name, place, at: -1, room: -1 }]));
+    this.write = write;
     this.header = new Int32Array(names.length);
-    const code = new PlainCode(1);
-    const header = new Ints(code.param(0));
-    const found = new Map(names.map((name, i) => [name, code.int(header.at(0, i))]));
-    const int = (name: Name): IntVariable => defined(found.get(name));
-    write(code, { int, ints: (name) => new Ints(int(name)), reals: (name) => new Reals(int(name)) });
-    this.run = this.room.load(code.module());
-    if (this.room.buffer.byteLength > 0) this.cut();
-  }
-
-  /** Whether the machine can run it. */
-  get works(): boolean {
-    return this.run !== null;
+    this.headerAt = this.take(names.length * 4);
+    this.works = canRun(this.memory.room);
   }
 
   /** Another function in the same memory; null where the machine cannot run it. */
   load(module: Uint8Array<ArrayBuffer>): LaneFunction | null {
-    return this.room.load(module);
+    return this.memory.room.load(module);
   }
 
   begin(): void {
-    this.begins = Math.ceil((this.beside?.end ?? 0) / 8) * 8;
-    this.end = this.begins + this.header.length * 4;
     this.next = 0;
   }
 
   int(name: Name, value: number): void {
-    let known = this.told[this.next];
-    if (known?.name !== name) this.told[this.next] = known = { name, place: defined(this.places.get(name)) };
-    this.header[known.place] = value;
-    this.next++;
+    this.header[this.tell(name).place] = value;
   }
 
   /** @returns where the list begins in `ints` and `words` */
   intList(name: Name, length: number): number {
-    const at = this.end;
-    this.end += length * 4;
-    this.int(name, at);
-    return at / 4;
+    return this.list(name, length * 4) / 4;
   }
 
   /** @returns where the list begins in `reals` */
   realList(name: Name, length: number): number {
-    const at = Math.ceil(this.end / 8) * 8;
-    this.end = at + length * 8;
-    this.int(name, at);
-    return at / 8;
+    return this.list(name, length * 8) / 8;
   }
 
-  /** Makes room for all that was laid out. */
+  /** Makes room for all that was told. */
   fit(): void {
-    this.room.fit(this.end);
+    const { room, end } = this.memory;
+    room.fit(end);
     // It may have grown for another function.
-    if (this.ints.buffer !== this.room.buffer) this.cut();
-    this.ints.set(this.header, this.begins / 4);
+    if (this.ints.buffer !== room.buffer) this.cut();
+    this.ints.set(this.header, this.headerAt / 4);
   }
 
   /** Calls the function. */
   call(): number {
-    return Number(this.run?.(this.begins));
+    if (this.moved) this.writeDown();
+    return Number(this.run?.());
+  }
+
+  private tell(name: Name): Told<Name> {
+    let known = this.told[this.next];
+    if (known?.name !== name) this.told[this.next] = known = defined(this.names.get(name));
+    this.next++;
+    return known;
+  }
+
+  /** @returns where it begins, in bytes */
+  private list(name: Name, bytes: number): number {
+    const known = this.tell(name);
+    if (bytes > known.room) {
+      known.room = Math.max(LEAST_ROOM, bytes * MORE_ROOM);
+      known.at = this.take(known.room);
+      this.moved = true;
+    }
+    return known.at;
+  }
+
+  private take(bytes: number): number {
+    const { memory } = this;
+    const at = memory.end;
+    memory.end += (Math.ceil(bytes / LINE) + 1) * LINE;
+    return at;
+  }
+
+  private writeDown(): void {
+    this.moved = false;
+    const code = new PlainCode(0);
+    const header = new Ints(Int.of(this.headerAt));
+    const numbers = [...this.names.values()].filter(({ at }) => at < 0);
+    const variables = new Map(numbers.map(({ name, place }) => [name, code.int(header.at(place))]));
+    const int = (name: Name): IntVariable => defined(variables.get(name));
+    const address = (name: Name): Int => variables.get(name) ?? Int.of(defined(this.names.get(name)).at);
+    this.write(code, { int, ints: (name) => new Ints(address(name)), reals: (name) => new Reals(address(name)) });
+    this.run = this.memory.room.load(code.module());
   }
 
   private cut(): void {
-    const { buffer } = this.room;
+    const { buffer } = this.memory.room;
     this.ints = new Int32Array(buffer);
     this.words = new Uint32Array(buffer);
     this.singles = new Float32Array(buffer);
     this.reals = new Float64Array(buffer);
   }
+}
+
+/** Whether a machine runs such functions, lanes among them. */
+function canRun(room: LaneRoom): boolean {
+  const code = new PlainCode(0);
+  code.set(code.real(), Real.of(0).least(1));
+  return room.load(code.module()) !== null;
 }

@@ -1,5 +1,5 @@
 import type { PlainCode } from '../../base/code/plain-code.ts';
-import { Int, type IntVariable, type Real, type RealVariable } from '../../base/code/values.ts';
+import { Int, Ints, type IntVariable, type Real, type RealVariable } from '../../base/code/values.ts';
 import { type MapLists as Lists, MESSY } from './map-names.ts';
 import { RunCode } from './run-code.ts';
 
@@ -27,7 +27,12 @@ interface Row {
  * covered as in the row above and turned over as there is the same cell: so a row begins with the order of the row above,
  * and cells are looked up by their covers only where the two part.
  */
-export function writeMapCode(code: PlainCode, lists: Lists): void {
+export function writeMapCode(code: PlainCode, known: Lists): void {
+  // Lists of a row and of the row above change places.
+  const places = (['bit', 'aboveBit', 'cells', 'aboveCells'] as const).map((name) => code.int(known.ints(name).address));
+  const [bit, aboveBit, cells, aboveCells] = places as [IntVariable, IntVariable, IntVariable, IntVariable];
+  const moving = new Map<string, Ints>(Object.entries({ bit, aboveBit, cells, aboveCells }).map(([name, at]) => [name, new Ints(at)]));
+  const lists: Lists = { ...known, ints: (name) => moving.get(name) ?? known.ints(name) };
   const row: Row = {
     row: code.int(),
     count: code.int(),
@@ -50,8 +55,8 @@ export function writeMapCode(code: PlainCode, lists: Lists): void {
   code.repeat(
     () => {
       code.put(lists.ints('rowStart'), row.row, row.run);
-      swap(lists.int('bit'), lists.int('aboveBit'));
-      swap(lists.int('cells'), lists.int('aboveCells'));
+      swap(bit, aboveBit);
+      swap(cells, aboveCells);
       code.set(row.above, row.count);
       gather(code, lists, row);
       order(code, lists, row);

@@ -1,12 +1,13 @@
 import type { CodeLists } from '../../../base/code/code-room.ts';
 
-/** All that the function reads and writes; lists of rows, of runs, of notes, of pairs and of cells. */
+/** All that the function reads and writes; lists of rows, of runs, of notes, of pairs and of cells; and lists of a map that does not lie in memory. */
 export const EDGE_NAMES = [
   ...(['rows', 'cells', 'notesRoom', 'sheet', 'found'] as const),
   ...(['rowStart', 'runEndMm', 'runCell', 'edgeOf'] as const),
   ...(['noteCells', 'noteMm', 'order', 'ofCell', 'pairOf'] as const),
   ...(['pairCells', 'lengthMm'] as const),
   ...(['areaMm2', 'moments', 'bySize', 'sizes', 'half', 'halfSizes', 'lower', 'upper'] as const),
+  ...(['ownStarts', 'ownEnds', 'ownCells', 'ownAreas'] as const),
 ] as const;
 
 export type EdgeLists = CodeLists<(typeof EDGE_NAMES)[number]>;

@@ -72,14 +72,13 @@ export class FigureRoom {
     room.intList('edgeOf', runs);
     const copy = this.layMap(map, runs);
     for (const name of ['sizes', 'half', 'halfSizes'] as const) room.intList(name, cells);
-    const lower = room.intList('lower', DIGITS);
-    room.intList('upper', DIGITS);
+    const digits = [room.intList('lower', DIGITS), room.intList('upper', DIGITS)];
     room.fit();
     const { ints, reals } = room;
     reals[sheet] = heightMm / rows;
     ints.fill(0, ofCell, ofCell + cells);
     ints.fill(-1, pairOf, pairOf + cells);
-    ints.fill(0, lower, lower + 2 * DIGITS);
+    for (const digit of digits) ints.fill(0, digit, digit + DIGITS);
     reals.fill(0, at.moments, at.moments + cells * 2);
     copy?.();
     return at;
@@ -88,21 +87,21 @@ export class FigureRoom {
   /** @returns what copies the map's lists when there is room, where they do not lie in memory already */
   private layMap(map: CellMap, runs: number): (() => void) | null {
     const { room } = this;
-    const places = mapRoom.placesOf(map);
-    if (places !== null) {
-      for (const name of ['rowStart', 'runEndMm', 'runCell', 'areaMm2'] as const) room.int(name, places[name]);
-      return null;
-    }
-    const starts = room.intList('rowStart', map.rows + 1);
-    const ends = room.realList('runEndMm', runs);
-    const cellOf = room.intList('runCell', runs);
-    const areas = room.realList('areaMm2', map.cells);
+    const known = mapRoom.placesOf(map);
+    const places = known ?? {
+      rowStart: room.intList('ownStarts', map.rows + 1) * 4,
+      runEndMm: room.realList('ownEnds', runs) * 8,
+      runCell: room.intList('ownCells', runs) * 4,
+      areaMm2: room.realList('ownAreas', map.cells) * 8,
+    };
+    for (const name of ['rowStart', 'runEndMm', 'runCell', 'areaMm2'] as const) room.int(name, places[name]);
+    if (known !== null) return null;
     return () => {
       const { words, reals } = room;
-      words.set(map.rowStart.subarray(0, map.rows + 1), starts);
-      reals.set(map.runEndMm.subarray(0, runs), ends);
-      words.set(map.runCell.subarray(0, runs), cellOf);
-      reals.set(map.areaMm2.subarray(0, map.cells), areas);
+      words.set(map.rowStart.subarray(0, map.rows + 1), places.rowStart / 4);
+      reals.set(map.runEndMm.subarray(0, runs), places.runEndMm / 8);
+      words.set(map.runCell.subarray(0, runs), places.runCell / 4);
+      reals.set(map.areaMm2.subarray(0, map.cells), places.areaMm2 / 8);
     };
   }
 }

@@ -67,7 +67,7 @@ class ToldCode {
   private ask(ofSwatches: boolean): void {
     const { code, lists, from, to } = this;
     const [place, at, cell] = [code.int(from), code.int(0), code.int()];
-    const asks = lists.int('asks');
+    const asks = lists.ints('asks').address;
     code.upTo(place, to, () => {
       code.set(cell, lists.ints('list').at(place));
       this.read(cell);
@@ -215,7 +215,7 @@ class ToldCode {
     const block = code.int(last.at(bin));
     code.when(place.not(), () => {
       code.when(blocks.is(lists.int('blocksRoom')), () => code.giveBack(names.MORE));
-      const fresh = code.int(lists.int('blocks').plus(blocks.times(names.BLOCK * 4)));
+      const fresh = code.int(lists.ints('blocks').address.plus(blocks.times(names.BLOCK * 4)));
       code.when(
         filled.at(bin),
         () => code.put(words, block.right(2).plus(names.NEXT), fresh),

@@ -3,7 +3,7 @@ import type { CodeLists } from '../../../base/code/code-room.ts';
 /** All that the function reads and writes; lists of cells, of what is asked together, of colours, of bins and of their blocks. */
 export const TOLD_NAMES = [
   ...(['blocksRoom', 'asked', 'state', 'deltaE'] as const),
-  ...(['lab', 'list', 'colourOf', 'numberOf'] as const),
+  ...(['labs', 'lab', 'list', 'colourOf', 'numberOf'] as const),
   ...(['asks', 'ends', 'unknown', 'pairs', 'near', 'held', 'open', 'colours'] as const),
   ...(['cellOf', 'first', 'last', 'filled', 'blocks', 'parts', 'swatchBlocks', 'far'] as const),
 ] as const;

@@ -198,7 +198,7 @@ export class ToldRoom {
     near.pairs = room.intList('pairs', pairsRoom * 2);
     near.near = room.intList('near', pairsRoom);
     // Swatches lie before the cells, by numbers below 0.
-    near.lab = room.realList('lab', (swatchRoom + cells) * 3) + swatchRoom * 3;
+    near.lab = room.realList('labs', (swatchRoom + cells) * 3) + swatchRoom * 3;
     room.int('lab', near.lab * 8);
     near.colours = room.intList('colours', (swatchRoom + cells) * 4) + swatchRoom * 4;
     at.list = room.intList('list', cells);
