@@ -1,4 +1,5 @@
 import { defined, entryAt } from '../../base/at.ts';
+import { bitCount } from '../../base/bits.ts';
 import type { Graph } from '../graph.ts';
 
 /** Pulls taken away one after the other, always one with fewest overlaps then left, and these overlaps. */
@@ -21,20 +22,51 @@ export function mostByOverlaps(graph: Graph): bigint {
   return [byDegrees, byFill].reduce((least, each) => (each < least ? each : least), 1n << BigInt(graph.edges.length));
 }
 
+/** Overlapped pulls that are looked at together: their sets are counted in some hundred steps. */
+const TOGETHER = 20;
+
 /**
- * A pull that joins others has no more ways in than this: of pulls that all overlap each other it lies over
- * the first 0, 1, … or all, as they have one order.
+ * A pull that joins others has no more ways in than the pulls that it overlaps have sets of which no two overlap.
+ * What it lies over takes along what lies below that, so it is told by the topmost of it, of which none lies below
+ * another; and of two that overlap one always does. Pulls that all overlap each other are kept together, and what
+ * is counted apart is multiplied.
  * @param beside whom it overlaps
  */
 export function mostWaysIn(graph: Graph, beside: readonly number[]): bigint {
   const piles: number[][] = [];
   for (const pull of beside) {
     const neighbours = entryAt(graph.neighbours, pull);
-    const pile = piles.find((each) => each.every((other) => neighbours.includes(other)));
+    const pile = piles.find((each) => each.length < TOGETHER && each.every((other) => neighbours.includes(other)));
     if (pile === undefined) piles.push([pull]);
     else pile.push(pull);
   }
-  return product(piles.map(({ length }) => length + 1));
+  const groups: number[][] = [];
+  for (const pile of piles) {
+    const group = groups.at(-1);
+    if (group === undefined || group.length + pile.length > TOGETHER) groups.push([...pile]);
+    else group.push(...pile);
+  }
+  return product(groups.map((group) => setsWithoutOverlap(graph, group)));
+}
+
+/** How many sets of these pulls, the empty one among them, have no two that overlap. @param pulls at most TOGETHER */
+function setsWithoutOverlap(graph: Graph, pulls: readonly number[]): number {
+  const near = pulls.map((pull) => {
+    const neighbours = entryAt(graph.neighbours, pull);
+    return pulls.reduce((bits, other, i) => (neighbours.includes(other) ? bits | (1 << i) : bits), 0);
+  });
+  const count = (left: number): number => {
+    let busiest = -1;
+    let most = 0;
+    near.forEach((bits, i) => {
+      const overlaps = ((left >> i) & 1) === 1 ? bitCount(bits & left) : 0;
+      if (overlaps > most) [busiest, most] = [i, overlaps];
+    });
+    if (busiest < 0) return 2 ** bitCount(left);
+    const without = left & ~(1 << busiest);
+    return count(without) + count(without & ~entryAt(near, busiest));
+  };
+  return count((1 << pulls.length) - 1);
 }
 
 /** @param leave what is done to those that a pull overlapped when it is taken away */
