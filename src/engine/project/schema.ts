@@ -63,6 +63,8 @@ const screenBudgetSchema = z.object({
   hours: amount,
   moneyEach: amount,
   hoursEach: amount,
+  filmMarginMm: amount,
+  filmMoneyM2: amount,
   inkMoneyEach: amount,
   inkHoursEach: amount,
 });

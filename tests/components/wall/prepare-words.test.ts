@@ -42,15 +42,18 @@ describe('firstSentence', () => {
 });
 
 describe('costSentence', () => {
-  const paper = { widthMm: 500, heightMm: 700 };
+  const films = new Map([['s', 0.35]]);
   const step = (screens: number, inks: number) => ({ screens: Array<string>(screens).fill('s'), inks: Array<string>(inks).fill('i') });
 
   it('should say what a choice takes of film, money and hours, as far as that is known', () => {
     const budget = { moneyEach: 35, hoursEach: 1.5, inkMoneyEach: 12 };
-    // Eight sheets of 0.35 m²; 8 × 35 + 2 × 12. Nothing was said of how long an ink takes.
-    expect(costSentence(costOf(budget, paper, step(8, 0)))).toBe('That takes 2.80 m² of film, 280 of money and 12 hours of work.');
-    expect(costSentence(costOf(budget, paper, step(8, 2)))).toBe('That takes 2.80 m² of film and 304 of money.');
-    expect(costSentence(costOf({}, paper, step(1, 0)))).toBe('That takes 0.35 m² of film.');
-    expect(costSentence(costOf({}, paper, step(0, 0)))).toBe('');
+    // Eight films of 0.35 m²; 8 × 35 + 2 × 12. Nothing was said of how long an ink takes.
+    expect(costSentence(costOf(budget, films, step(8, 0)))).toBe('That takes 2.80 m² of film, 280 of money and 12 hours of work.');
+    expect(costSentence(costOf(budget, films, step(8, 2)))).toBe('That takes 2.80 m² of film and 304 of money.');
+    // Film by its price beside what a screen costs, or by itself: 8 × (35 + 0.35 × 20), 8 × 0.35 × 20.
+    expect(costSentence(costOf({ ...budget, filmMoneyM2: 20 }, films, step(8, 0)))).toContain('336 of money');
+    expect(costSentence(costOf({ filmMoneyM2: 20 }, films, step(8, 0)))).toBe('That takes 2.80 m² of film and 56 of money.');
+    expect(costSentence(costOf({}, films, step(1, 0)))).toBe('That takes 0.35 m² of film.');
+    expect(costSentence(costOf({}, films, step(0, 0)))).toBe('');
   });
 });

@@ -116,9 +116,9 @@ export function tableHtml({ title, columns, rows }: PaperTable) {
   </table>`;
 }
 
-function cellHtml({ lines, swatch, box }: PaperCell) {
+function cellHtml({ lines, swatch, box = false }: PaperCell) {
   return html`<td class=${swatch === undefined ? '' : 'inked'}>
-    ${box === true ? html`<span class="box"></span>` : nothing}
+    ${box === false ? nothing : html`<span class="box" ?data-ticked=${box === 'ticked'}></span>`}
     ${swatch === undefined ? nothing : html`<span class="swatch" style=${styleMap({ background: swatch })}></span>`}
     ${linesHtml(lines)}
   </td>`;

@@ -55,6 +55,16 @@ export const paperTablesStyle = css`
     height: 4.4mm;
     border: 0.35mm solid var(--paper-black);
   }
+  .box[data-ticked]::after {
+    content: '';
+    display: block;
+    width: 1mm;
+    height: 2.4mm;
+    margin: 0.1mm 0 0 1.2mm;
+    border: solid var(--paper-black);
+    border-width: 0 0.5mm 0.5mm 0;
+    transform: rotate(40deg);
+  }
   .swatch {
     flex: none;
     display: inline-block;

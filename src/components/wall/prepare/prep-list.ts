@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { defined } from '../../../engine/base/at.ts';
-import { filmOfSheet } from '../../../engine/explore/prepare/budget.ts';
+import { filmOfScreen, type PrepareBudget } from '../../../engine/explore/prepare/budget.ts';
 import { frameState, type Frames, type FrameState, isAtHand } from '../../../engine/explore/prepare/frames.ts';
 import { isMirrored } from '../../../engine/shapes/place/mirrored.ts';
 import { screenOutline, screenRings } from '../../../engine/shapes/place/placed.ts';
@@ -30,9 +30,19 @@ function toBe(screen: string, frames: Frames | undefined): FrameState {
   return isAtHand(screen, frames) ? frameState(screen, frames) : 'to make';
 }
 
+/** '260 × 180 mm, 0.05 m²'. */
+function filmOf(screen: Screen, studio: Studio, marginMm: number | undefined): string {
+  const { widthMm, heightMm } = filmOfScreen(screen, studio, marginMm);
+  return say.filmIs(Math.ceil(widthMm), Math.ceil(heightMm), fixed((widthMm * heightMm) / 1e6, 2));
+}
+
 /** Screens of a list, in words, by their numbers. */
-export function prepRows(screens: readonly Screen[], studio: Studio, frames: Frames | undefined): PrepRow[] {
-  const film = fixed(filmOfSheet(studio.paper), 2);
+export function prepRows(
+  screens: readonly Screen[],
+  studio: Studio,
+  frames: Frames | undefined,
+  { filmMarginMm }: PrepareBudget,
+): PrepRow[] {
   return screens
     .toSorted((a, b) => a.number - b.number)
     .map((screen) => ({
@@ -41,7 +51,7 @@ export function prepRows(screens: readonly Screen[], studio: Studio, frames: Fra
       shapes: [...new Set(screen.placed.map(({ shape }) => studio.shapes.find(({ id }) => id === shape)?.name ?? shape))].join(', '),
       size: sizeOf(screen, studio),
       mesh: `${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm`,
-      film: isMirrored(screen) ? `${film} m², ${TURNED_OVER}` : `${film} m²`,
+      film: filmOf(screen, studio, filmMarginMm) + (isMirrored(screen) ? `, ${TURNED_OVER}` : ''),
       state: toBe(screen.id, frames),
     }));
 }

@@ -1,10 +1,8 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { numberText, typedNumber } from '../../../engine/base/typed-number.ts';
-import { filmOfSheet, type PrepareBudget, type PrepareBy } from '../../../engine/explore/prepare/budget.ts';
-import type { Paper } from '../../../engine/ink/types.ts';
+import { FILM_MARGIN_MM, type PrepareBudget, type PrepareBy } from '../../../engine/explore/prepare/budget.ts';
 import { budgetProblem } from '../../../engine/project/commands/drawer.ts';
-import { fixed } from '../../../engine/words/language.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
@@ -27,7 +25,6 @@ export class PrepareBudgetFields extends LitElement {
 
   @property({ attribute: false }) by!: PrepareBy;
   @property({ attribute: false }) budget!: PrepareBudget;
-  @property({ attribute: false }) paper!: Paper;
   /** What was typed last and is no amount, and why. */
   @state() private refused: { name: keyof PrepareBudget; text: string; why: string } | null = null;
 
@@ -50,12 +47,12 @@ export class PrepareBudgetFields extends LitElement {
     this.dispatchEvent(new CustomEvent('budget-change', { detail: { ...this.budget, [name]: value ?? undefined } }));
   }
 
-  private field(name: keyof PrepareBudget, label: string, unit = '') {
+  private field(name: keyof PrepareBudget, label: string, unit = '', usual = say.any) {
     const value = this.budget[name];
     const refused = this.refused?.name === name ? this.refused : null;
     const text = refused?.text ?? (value === undefined ? '' : numberText(value, decimalSign()));
     return html`<label class="amount"><span>${label}</span>
-      <input type="text" inputmode="decimal" placeholder=${say.any} ${unlessTyped(text)} @change=${(event: Event) => this.set(name, event.target as HTMLInputElement)} />
+      <input type="text" inputmode="decimal" placeholder=${usual} ${unlessTyped(text)} @change=${(event: Event) => this.set(name, event.target as HTMLInputElement)} />
       <span class="soft">${unit}</span></label>
       ${refused === null ? nothing : html`<p class="small" role="alert">${refused.why}</p>`}`;
   }
@@ -65,12 +62,13 @@ export class PrepareBudgetFields extends LitElement {
     const { by, budget } = this;
     const [screens, inks] = [by !== 'inks', by !== 'screens'];
     const [money, hours] = [budget.money !== undefined, budget.hours !== undefined];
+    const priced = Boolean(budget.moneyEach) || Boolean(budget.filmMoneyM2);
     return [
-      ...(money && screens && !budget.moneyEach ? [say.moneyCountsOnce] : []),
+      ...(money && screens && !priced ? [say.moneyCountsOnce] : []),
       ...(money && inks && !budget.inkMoneyEach ? [say.inkMoneyCountsOnce] : []),
       ...(hours && screens && !budget.hoursEach ? [say.hoursCountOnce] : []),
       ...(hours && inks && !budget.inkHoursEach ? [say.inkHoursCountOnce] : []),
-      ...(screens ? [say.filmPositiveIsAs(fixed(filmOfSheet(this.paper), 2))] : []),
+      ...(screens ? [say.filmPositiveIsAs(numberText(budget.filmMarginMm ?? FILM_MARGIN_MM, decimalSign()))] : []),
       ...(inks ? [say.inksTakeNoFilm] : []),
     ];
   }
@@ -81,7 +79,7 @@ export class PrepareBudgetFields extends LitElement {
       ${this.field('screens', by === 'screens' ? say.newScreens : by === 'inks' ? say.newInksAtMost : say.newOnes)}
       ${by === 'inks' ? nothing : this.field('filmM2', say.filmPositives, 'm²')}
       ${this.field('money', say.money)} ${this.field('hours', say.work, say.hours)}
-      ${by === 'inks' ? nothing : html`${this.field('moneyEach', say.screenCosts)} ${this.field('hoursEach', say.andTakes, say.hours)}`}
+      ${by === 'inks' ? nothing : html`${this.field('filmMarginMm', say.filmBeyondImage, 'mm', String(FILM_MARGIN_MM))} ${this.field('filmMoneyM2', say.filmCosts, say.aSquareMetre)} ${this.field('moneyEach', say.screenCosts)} ${this.field('hoursEach', say.andTakes, say.hours)}`}
       ${by === 'screens' ? nothing : html`${this.field('inkMoneyEach', say.inkCosts)} ${this.field('inkHoursEach', say.andTakes, say.hours)}`}
       ${this.notes().map((note) => html`<p class="soft small">${note}</p>`)}
     </fieldset></ps-fold>`;

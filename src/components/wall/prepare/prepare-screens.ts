@@ -1,13 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
-import {
-  costOf,
-  limitsOf,
-  newWithin,
-  type PrepareBudget,
-  type PrepareBy,
-  type PrepareLimit,
-} from '../../../engine/explore/prepare/budget.ts';
+import { costOf, type PrepareBudget, type PrepareBy } from '../../../engine/explore/prepare/budget.ts';
 import { frameState, type FrameState } from '../../../engine/explore/prepare/frames.ts';
 import { prepareSteps, type PrepareStep, type WantedPrint } from '../../../engine/explore/prepare/prepare.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
@@ -30,8 +23,10 @@ import type { MatrixColumn } from './prepare-matrix.ts';
 import './prepare-matrix.ts';
 import { fieldsStyle, prepareStyle, scrollStyle } from './prepare-style.ts';
 import { askedNotes, costSentence, firstSentence, newOnes, nextSentence, printedSentence } from './prepare-words.ts';
+import { Spending } from './spending.ts';
 
 const NO_PRINTS: HungPrints = { variants: [], selected: new Set() };
+const NO_BUDGET: PrepareBudget = {};
 /** Ways to ask, with their words. */
 const WAYS: readonly (readonly [PrepareBy, string])[] = [
   ['screens', say.screensToHaveMade],
@@ -52,6 +47,7 @@ export class PrepareScreens extends StoreElement {
   @query('dialog') private dialog!: HTMLDialogElement;
   private prints: readonly WantedPrint[] = [];
   private wished: number | null = null;
+  private reckoned: Spending | null = null;
   private readonly work = new Work<PrepareStep[]>(this, {
     found: (steps) => this.chooseFirst(steps),
   });
@@ -67,10 +63,8 @@ export class PrepareScreens extends StoreElement {
     this.find();
   }
 
-  /** @param wished the number to stay at, where that can be; else one is chosen */
-  private find(wished: number | null = null): void {
+  private find(): void {
     const { project } = this.store;
-    this.wished = wished;
     this.prints = chosenPrints(project, this.hung, this.sources);
     const asked = {
       prints: this.prints,
@@ -78,8 +72,7 @@ export class PrepareScreens extends StoreElement {
       haveInks: [...this.inksThere],
       by: this.by,
       most: project.drawer.screens.length + project.drawer.inks.length,
-      // Screens or inks alone cost all the same, so their budget is a number; together it chooses between them.
-      limits: this.by === 'both' ? this.limits : [],
+      limits: this.spending.chooseBy(this.by),
     };
     if (this.prints.length === 0) {
       // Says why in its one sentence.
@@ -92,22 +85,20 @@ export class PrepareScreens extends StoreElement {
     void this.work.start((control) => wallTools().prepare(asked, control));
   }
 
-  /** Half of the prints is a start; else as many as the budget allows. */
   private chooseFirst(steps: readonly PrepareStep[]): void {
     const all = this.prints.reduce((sum, { weight }) => sum + weight, 0);
-    const half = steps.findIndex(({ printed }) => printed >= all / 2);
-    const start = this.wished ?? (half < 0 ? Infinity : half);
-    this.count = Math.max(0, Math.min(start, steps.length - 1, this.allowed));
+    this.count = this.spending.startOf(steps, { most: this.mostOf(steps), all, wished: this.wished });
   }
 
-  private get limits(): PrepareLimit[] {
-    const { screenBudget = {}, drawer } = this.store.project;
-    return limitsOf(screenBudget, drawer.paper);
+  private get spending(): Spending {
+    const { drawer, screenBudget = NO_BUDGET } = this.store.project;
+    if (this.reckoned?.isOf(drawer, screenBudget) !== true) this.reckoned = new Spending(drawer, screenBudget);
+    return this.reckoned;
   }
 
-  /** How many new ones the budget allows, of those that were tried. */
-  private get allowed(): number {
-    return this.by === 'both' ? Infinity : newWithin(this.limits, this.by);
+  /** The last of the numbers that were tried which the budget allows. */
+  private mostOf(steps: readonly PrepareStep[]): number {
+    return Math.max(0, Math.min(steps.length - 1, this.spending.allowed(this.by)));
   }
 
   private get step(): PrepareStep | null {
@@ -129,9 +120,10 @@ export class PrepareScreens extends StoreElement {
   }
 
   private spend(budget: PrepareBudget): void {
+    const before = this.spending;
     this.store.dispatch({ kind: 'set-screen-budget', budget });
-    if (this.by === 'both') this.find(this.count);
-    else this.count = Math.max(0, Math.min(this.count, this.allowed));
+    if (!this.spending.asksAs(before, this.by)) this.find();
+    else if (this.work.found !== null) this.chooseFirst(this.work.found);
   }
 
   private putOnList(step: PrepareStep): void {
@@ -148,7 +140,11 @@ export class PrepareScreens extends StoreElement {
       const { title, drawer, frames } = this.store.project;
       const weight = this.prints.reduce((sum, print) => sum + print.weight, 0);
       const note = printedSentence(step, weight, this.by);
-      const { bytes } = await prepListPdf(prepRows(this.listed(step), drawer, frames), { title, note, fonts: await pageFonts() });
+      const { bytes } = await prepListPdf(prepRows(this.listed(step), drawer, frames, this.spending.budget), {
+        title,
+        note,
+        fonts: await pageFonts(),
+      });
       download(fileNameOf(`${title} screens`, 'pdf'), new Uint8Array(bytes), 'application/pdf');
       return true;
     });
@@ -221,17 +217,18 @@ export class PrepareScreens extends StoreElement {
                 }} /> ${name}</label>`,
             )}</fieldset>`
       }
-      <wall-prepare-budget .by=${this.by} .budget=${this.store.project.screenBudget ?? {}} .paper=${drawer.paper} @budget-change=${({ detail }: CustomEvent<PrepareBudget>) => this.spend(detail)}></wall-prepare-budget>
+      <wall-prepare-budget .by=${this.by} .budget=${this.spending.budget} @budget-change=${({ detail }: CustomEvent<PrepareBudget>) => this.spend(detail)}></wall-prepare-budget>
     </div>`;
   }
 
   private answer(steps: readonly PrepareStep[], step: PrepareStep) {
     const all = this.prints.reduce((sum, { weight }) => sum + weight, 0);
-    const most = Math.max(0, Math.min(steps.length - 1, this.allowed));
+    const most = this.mostOf(steps);
     const what = newOnes(this.by);
-    const choose = (count: number): void => void (this.count = Math.min(count, most));
-    const rows = prepRows(this.listed(step), this.store.project.drawer, this.store.project.frames);
-    const beyond = this.count >= most && (most < steps.length - 1 || step.printed < all - 1e-9);
+    const choose = (count: number): void => void (this.count = this.wished = Math.min(count, most));
+    const rows = prepRows(this.listed(step), this.store.project.drawer, this.store.project.frames, this.spending.budget);
+    // No larger choice that may be had prints more.
+    const beyond = this.spending.limited && step.printed < all - 1e-9 && (steps[most]?.printed ?? 0) <= step.printed + 1e-9;
     return html`
       <section class="possible" aria-label=${say.printsPossible}>
         <h3>${say.printsPossibleByWhat(what)}</h3>
@@ -242,7 +239,7 @@ export class PrepareScreens extends StoreElement {
         <div class="told">
         ${this.notes().map((note) => html`<p class="soft">${note}</p>`)}
         <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${beyond ? `${firstSentence(steps, this.count)} ${say.moreIsBeyondWhat}` : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
-        <p class="soft">${costSentence(costOf(this.store.project.screenBudget ?? {}, this.store.project.drawer.paper, step))}</p>
+        <p class="soft">${costSentence(costOf(this.spending.budget, this.spending.films, step))}</p>
         </div>
       </section>
       <section aria-label=${say.printsByWhatThey}><wall-prepare-matrix .prints=${this.prints} .columns=${this.columns(step)}></wall-prepare-matrix></section>

@@ -1,7 +1,7 @@
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { say } from '../../words/en/explore/prepare.ts';
-import { mostOfBoth, type PrepareBy, type PrepareLimit } from './budget.ts';
+import { mostOfBoth, type PrepareBy, type PrepareLimit, screenTakes } from './budget.ts';
 import type { PrintScreens } from './screen-sets.ts';
 import { effortOf, screensWithinAll, type ScreensToMake } from './screens-to-make.ts';
 
@@ -49,11 +49,11 @@ function taken({ screens, inks }: WantedPrint, by: PrepareBy): string[] {
 const NUMBERS_IN_FULL = 12;
 
 /** What is new for some print. */
-function newOnes(sets: readonly PrintScreens[], have: readonly string[]): { screens: number; inks: number } {
+function newOnes(sets: readonly PrintScreens[], have: readonly string[]): { screens: string[]; inks: number } {
   const there = new Set(have);
   const ids = [...new Set(sets.flatMap(({ screens }) => screens))].filter((id) => !there.has(id));
-  const screens = ids.filter((id) => id.startsWith(SCREEN)).length;
-  return { screens, inks: ids.length - screens };
+  const screens = ids.filter((id) => id.startsWith(SCREEN)).map((id) => id.slice(SCREEN.length));
+  return { screens, inks: ids.length - screens.length };
 }
 
 /**
@@ -69,7 +69,7 @@ export function* prepareSteps({ prints, haveScreens, haveInks, by, most, limits 
   const have = [...haveScreens.map((id) => SCREEN + id), ...haveInks.map((id) => INK + id)];
   const sets = prints.map((print) => ({ screens: taken(print, by), weight: print.weight }));
   const spent = limits.map((limit) => ({
-    each: (id: string): number => (id.startsWith(SCREEN) ? limit.screen : limit.ink),
+    each: (id: string): number => (id.startsWith(SCREEN) ? screenTakes(limit, id.slice(SCREEN.length)) : limit.ink),
     most: limit.most,
   }));
   const last = Math.min(most, mostOfBoth(limits, newOnes(sets, have)));

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../../src/engine/base/random.ts';
-import { filmOfSheet, limitsOf, newWithin, type PrepareLimit } from '../../../../src/engine/explore/prepare/budget.ts';
+import {
+  filmAreas,
+  filmOfScreen,
+  limitsOf,
+  newWithin,
+  type PrepareLimit,
+  screenTakes,
+} from '../../../../src/engine/explore/prepare/budget.ts';
 import { atHand, frameState, withFrame } from '../../../../src/engine/explore/prepare/frames.ts';
 import {
   lacks,
@@ -14,7 +21,7 @@ import { apply } from '../../../../src/engine/project/apply.ts';
 import { readSections } from '../../../../src/engine/project/read-sections.ts';
 import { readProject } from '../../../../src/engine/project/read.ts';
 import { writeProject } from '../../../../src/engine/project/write.ts';
-import { smallProject } from '../../../helpers/small-project.ts';
+import { rectangle, screenAt, smallProject } from '../../../helpers/small-project.ts';
 
 function all(asked: PrepareAsked): PrepareStep[] {
   const steps = prepareSteps(asked);
@@ -88,25 +95,35 @@ describe('prepareSteps', () => {
 });
 
 describe('a budget', () => {
-  const paper = { widthMm: 500, heightMm: 700 };
+  it('should reckon a film by its image and a margin, and no larger than the sheet unless the image is', () => {
+    const { drawer } = smallProject();
+    const paper = { ...drawer.paper, widthMm: 300, heightMm: 400 };
+    const studio = { ...drawer, paper, shapes: [rectangle('bar', 100, 380)], screens: [screenAt('a', 1, 'bar', 150, 200)] };
+    // 100 + 2 × 30 wide; 380 + 2 × 30 is more than the sheet's 400.
+    expect(filmOfScreen(studio.screens[0]!, studio)).toEqual({ widthMm: 160, heightMm: 400 });
+    expect(filmOfScreen(studio.screens[0]!, studio, 5)).toEqual({ widthMm: 110, heightMm: 390 });
+    expect(filmAreas(studio, { filmMarginMm: 5 })).toEqual(new Map([['a', 0.0429]]));
+    const twice = { ...studio.screens[0]!, placed: [{ ...studio.screens[0]!.placed[0]!, scale: 2 }] };
+    expect(filmOfScreen(twice, studio)).toEqual({ widthMm: 260, heightMm: 760 });
+    expect(filmOfScreen({ ...twice, placed: [] }, studio)).toEqual({ widthMm: 0, heightMm: 0 });
+  });
 
   it('should allow as many screens or inks as its tightest part pays for', () => {
-    expect(filmOfSheet(paper)).toBeCloseTo(0.35, 12);
     const each = { moneyEach: 40, hoursEach: 1.5, inkMoneyEach: 12, inkHoursEach: 0.5 };
     const allowed = (budget: Parameters<typeof limitsOf>[0]): number[] =>
-      (['screens', 'inks'] as const).map((by) => newWithin(limitsOf({ ...each, ...budget }, paper), by));
+      (['screens', 'inks'] as const).map((by) => newWithin(limitsOf({ ...each, ...budget }, new Map()), by));
     expect(allowed({})).toEqual([Infinity, Infinity]);
-    // Film is of screens alone: it leaves inks open.
-    expect(allowed({ filmM2: 2.1 })).toEqual([6, Infinity]);
-    expect(allowed({ screens: 9, filmM2: 2.1 })).toEqual([6, 9]);
+    // Film is of screens alone, and differs from one to the next: it is for the search.
+    expect(allowed({ filmM2: 2.1 })).toEqual([Infinity, Infinity]);
+    expect(allowed({ screens: 9, filmM2: 2.1 })).toEqual([9, 9]);
     expect(allowed({ screens: 9, money: 200, hours: 20 })).toEqual([5, 9]);
     expect(allowed({ money: 100 })).toEqual([2, 8]);
     expect(allowed({ hours: 1 })).toEqual([0, 2]);
     expect(allowed({ money: 10, moneyEach: 0, inkMoneyEach: undefined })).toEqual([Infinity, Infinity]);
   });
 
-  it('should choose between screens and inks as trying all sets within it does', () => {
-    const random = randomFrom('budget of both');
+  it.each(['both', 'screens'] as const)('should choose between %s as trying all sets within it does', (by) => {
+    const random = randomFrom(`budget of ${by}`);
     for (let round = 0; round < 40; round++) {
       const prints = Array.from({ length: 3 + random.int(9) }, (_, i): WantedPrint => ({
         name: String(i),
@@ -114,33 +131,32 @@ describe('a budget', () => {
         inks: Array.from({ length: 1 + random.int(3) }, () => `k${random.int(4)}`),
         weight: 1 + random.int(3),
       }));
+      // Films from 0.05 to 0.4 m², and so much money for each.
+      const films = new Map(Array.from({ length: 6 }, (_, i) => [`s${i}`, 0.05 * (1 + random.int(8))] as const));
+      const priced = new Map([...films].map(([id, m2]) => [id, 100 * m2]));
       const limits: PrepareLimit[] = [
-        { most: 0.35 * random.int(6), screen: 0.35, ink: 0 },
-        { most: 20 + random.int(200), screen: 40, ink: 15 },
+        { most: 0.05 * random.int(30), screen: 0, ink: 0, beyond: films },
+        { most: 20 + random.int(200), screen: 40, ink: 15, ...(round % 2 === 0 ? {} : { beyond: priced }) },
         { most: 2 + random.int(8), screen: 0.5, ink: 2 },
       ].slice(round % 3);
-      const needs = ({ screens, inks }: WantedPrint): string[] => [...screens, ...inks];
+      const needs = ({ screens, inks }: WantedPrint): string[] => (by === 'screens' ? [...screens] : [...screens, ...inks]);
       const lacking = [...new Set(prints.flatMap(needs))];
       const may = (made: ReadonlySet<string>): boolean =>
-        limits.every(({ most, screen, ink }) => {
-          const cost = [...made].reduce((sum, id) => sum + (id.startsWith('s') ? screen : ink), 0);
-          return cost <= most + 1e-9;
+        limits.every((limit) => {
+          const cost = [...made].reduce((sum, id) => sum + (id.startsWith('s') ? screenTakes(limit, id) : limit.ink), 0);
+          return cost <= limit.most + 1e-9;
         });
       const weightOf = (made: ReadonlySet<string>): number =>
         may(made) ? prints.reduce((sum, print) => sum + (needs(print).every((id) => made.has(id)) ? print.weight : 0), 0) : 0;
-      const steps = all({ prints, haveScreens: [], haveInks: [], by: 'both', most: 99, limits });
+      const steps = all({ prints, haveScreens: [], haveInks: [], by, most: 99, limits });
       for (const step of steps) {
         const best = bestOf(lacking, step.count, weightOf);
         expect([step.printed, step.bound], `round ${round}, ${step.count} new`).toEqual([best, best]);
         expect(weightOf(new Set([...step.screens, ...step.inks]))).toBe(best);
       }
-      // The last number is the most that may be had: one more of anything is beyond some limit, or all is there.
-      const more = Array.from({ length: 7 }, (_, s) => Array.from({ length: 5 }, (_n, k) => [s, k] as const)).flat();
-      const [screens, inks] = ['s', 'k'].map((kind) => lacking.filter((id) => id.startsWith(kind)).length);
-      const most = more
-        .filter(([s, k]) => s <= screens! && k <= inks! && limits.every((limit) => s * limit.screen + k * limit.ink <= limit.most + 1e-9))
-        .map(([s, k]) => s + k);
-      expect(steps.at(-1)!.count).toBe(Math.max(...most));
+      // As many are answered as may be had of those that take least; no set of more keeps to all limits.
+      const sizes = Array.from({ length: 1 << lacking.length }, (_, mask) => new Set(lacking.filter((_id, i) => (mask >> i) & 1)));
+      expect(steps.at(-1)!.count).toBeGreaterThanOrEqual(Math.max(...sizes.filter(may).map(({ size }) => size)));
     }
   });
 

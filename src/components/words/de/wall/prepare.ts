@@ -28,7 +28,12 @@ export const say: typeof english = {
   hoursCountOnce: 'Die Stunden zählen für Siebe, sobald dasteht, was eines braucht.',
   inkHoursCountOnce: 'Die Stunden zählen für Farben, sobald dasteht, was eine braucht.',
   inksTakeNoFilm: 'Farben brauchen keinen Film; er begrenzt sie also nicht.',
-  filmPositiveIsAs: (filmOfSheet) => `Eine Filmvorlage ist so groß wie der Bogen, ${filmOfSheet} m².`,
+  filmBeyondImage: 'Film über das Bild hinaus',
+  filmCosts: 'Film kostet',
+  aSquareMetre: 'je m²',
+  filmIs: (widthMm, heightMm, m2) => `${widthMm} × ${heightMm} mm, ${m2} m²`,
+  filmPositiveIsAs: (marginMm) =>
+    `Jede Filmvorlage wird so groß gerechnet wie das Bild ihres Siebs und ${marginMm} mm ringsum, aber nicht größer als der Bogen.`,
   printsPossibleBy: (what, steps) => `Mögliche Drucke gegen ${what}: ${steps}`,
   there: 'da',
   toMake: 'zu machen',

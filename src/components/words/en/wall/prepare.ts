@@ -27,7 +27,12 @@ export const say = speak('wall/prepare', {
   hoursCountOnce: 'The hours count for screens once you say what one takes.',
   inkHoursCountOnce: 'The hours count for inks once you say what one takes.',
   inksTakeNoFilm: 'Inks take no film, so film does not limit them.',
-  filmPositiveIsAs: (filmOfSheet: string) => `A film positive is as large as the sheet, ${filmOfSheet} m².`,
+  filmBeyondImage: 'Film beyond the image',
+  filmCosts: 'Film costs',
+  aSquareMetre: 'a m²',
+  filmIs: (widthMm: number, heightMm: number, m2: string) => `${widthMm} × ${heightMm} mm, ${m2} m²`,
+  filmPositiveIsAs: (marginMm: string) =>
+    `Each film is reckoned as large as its screen's image and ${marginMm} mm all round, though no larger than the sheet.`,
   printsPossibleBy: (what: string, steps: string) => `Prints possible by ${what}: ${steps}`,
   there: 'there',
   toMake: 'to make',
