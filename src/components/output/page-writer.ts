@@ -195,8 +195,8 @@ export class PageWriter {
     });
   }
 
-  /** A box to tick. */
-  box({ x, y }: Spot, size: number): void {
+  /** A box to tick, or one that is. */
+  box({ x, y }: Spot, size: number, ticked = false): void {
     this.page.drawRectangle({
       x,
       y: this.height - y - size,
@@ -205,6 +205,11 @@ export class PageWriter {
       borderColor: colourOf(PDF_COLOURS.black),
       borderWidth: 1,
     });
+    if (!ticked) return;
+    const style = { thickness: 1.6, hex: PDF_COLOURS.black };
+    const foot = { x: x + size * 0.42, y: y + size * 0.78 };
+    this.stroke({ x: x + size * 0.16, y: y + size * 0.5 }, foot, style);
+    this.stroke(foot, { x: x + size * 0.88, y: y + size * 0.16 }, style);
   }
 
   /** A rectangle, filled where a colour is named, with a fine edge where one is asked for. */

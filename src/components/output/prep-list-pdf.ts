@@ -1,7 +1,6 @@
 import type { FrameState } from '../../engine/explore/prepare/frames.ts';
 import type { PageFonts } from '../ui/page-fonts.ts';
 import { say } from '../words/en/output/room.ts';
-import { frameWord } from '../words/frame-words.ts';
 import { PageWriter } from './page-writer.ts';
 import type { PdfFile } from './pull-sheet-pdf.ts';
 import { wrappedTable } from './tables.ts';
@@ -17,6 +16,8 @@ export interface PrepRow {
   state: FrameState;
 }
 
+const TICKED = 'x';
+
 /** The list of screens to have made, as a PDF on A4. */
 export async function prepListPdf(
   rows: readonly PrepRow[],
@@ -29,16 +30,22 @@ export async function prepListPdf(
   wrappedTable(
     out,
     [
-      { head: say.no, width: 26, bold: true },
-      { head: say.screen, width: 98 },
-      { head: say.shapes, width: 92 },
-      { head: say.prints, width: 86 },
-      { head: say.mesh, width: 80 },
-      { head: say.filmPositive, width: 62 },
-      { head: say.state, width: 50 },
+      { head: say.no, width: 24, bold: true },
+      { head: say.screen, width: 88 },
+      { head: say.shapes, width: 82 },
+      { head: say.prints, width: 78 },
+      { head: say.mesh, width: 78 },
+      { head: say.filmPositive, width: 84 },
+      { head: say.filmIsThere, width: 26, box: true },
+      { head: say.screenIsMade, width: 34, box: true },
     ],
-    rows.map(({ number, name, shapes, size, mesh, film, state }) => [number, name, shapes, size, mesh, film, frameWord(state)]),
+    rows.map(({ number, name, shapes, size, mesh, film, state }) => {
+      const made = state === 'made' ? TICKED : '';
+      return [number, name, shapes, size, mesh, film, state === 'film made' ? TICKED : made, made];
+    }),
+    9.5,
   );
+  out.paragraph(say.tickedIsDone, { size: 9 });
   const bytes = await out.close(say.screensTitle(title));
   return { bytes, missing: out.missing };
 }

@@ -6,9 +6,12 @@ export interface Column {
   head: string;
   width: number;
   bold?: boolean;
+  /** A box to tick; a cell with any text is ticked. */
+  box?: boolean;
 }
 
 const GAP_PT = 8;
+const BOX_PT = 10;
 
 /** A table whose cells wrap; its head stands again on every page. */
 export function wrappedTable(out: PageWriter, columns: readonly Column[], rows: readonly (readonly string[])[], size = 10.5): void {
@@ -35,14 +38,21 @@ export function wrappedTable(out: PageWriter, columns: readonly Column[], rows: 
   out.need(50);
   head();
   for (const row of rows) {
-    const cells = row.map((cell, at) => out.lines(cell, num(widths, at) - GAP_PT, { size, bold: entryAt(columns, at).bold === true }));
-    const height = Math.max(...cells.map((lines) => lines.length)) * step + 6;
+    const boxed = (at: number): boolean => entryAt(columns, at).box === true;
+    const cells = row.map((cell, at) =>
+      boxed(at) ? [] : out.lines(cell, num(widths, at) - GAP_PT, { size, bold: entryAt(columns, at).bold === true }),
+    );
+    const height = Math.max(1, ...cells.map((lines) => lines.length)) * step + 6;
     if (out.room < height) {
       out.newPage();
       head();
     }
     out.y += 3;
     put(cells, (at) => ({ size, bold: entryAt(columns, at).bold === true }));
+    for (const [at, text] of row.entries()) {
+      const before = widths.slice(0, at).reduce((sum, width) => sum + width, 0);
+      if (boxed(at)) out.box({ x: out.left + before, y: out.y + 1 }, BOX_PT, text !== '');
+    }
     out.y += height - 3;
     out.rule();
   }

@@ -206,6 +206,7 @@ describe('the papers of a visit', () => {
       table.rows.map(({ cells }) => cells[1]!.lines).find(([name]) => name!.text.startsWith(`${key} `))![1]!.text;
     expect(small(first!)).toMatch(/^made, mounted/);
     expect(small(second!)).toMatch(/^to make, mounted/);
+    expect(table.rows.filter(({ cells }) => cells[0]!.box === 'ticked')).toHaveLength(1);
     // Of what is not said to be made films are made: those on no list too.
     const films = visitFilms({ ...made, screenStates: states });
     expect(films.filter(({ state }) => state === 'to make')).toHaveLength(all - 1);

@@ -99,8 +99,9 @@ function heads(out: PageWriter, { columns }: PaperTable, widths: readonly number
 }
 
 function cellPiece(out: PageWriter, cell: PaperCell, width: number, sizes: Sizes): Piece {
-  if (cell.box === true) {
-    return { height: BOX_PT + 3, draw: ({ x, y }) => out.box({ x, y: y + 1 }, BOX_PT) };
+  const { box = false } = cell;
+  if (box !== false) {
+    return { height: BOX_PT + 3, draw: ({ x, y }) => out.box({ x, y: y + 1 }, BOX_PT, box === 'ticked') };
   }
   const { swatch } = cell;
   const inset = swatch === undefined ? 0 : SWATCH_PT + 5;

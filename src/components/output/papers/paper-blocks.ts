@@ -10,12 +10,12 @@ export interface PaperLine {
   soft?: boolean;
 }
 
-/** A cell of a table: lines below each other, a swatch before the first, or a box to tick. */
+/** A cell of a table: lines below each other, a swatch before the first, or a box to tick, or that is ticked. */
 export interface PaperCell {
   lines: PaperLine[];
   /** sRGB hex. */
   swatch?: string;
-  box?: boolean;
+  box?: boolean | 'ticked';
 }
 
 interface PaperColumn {

@@ -14,6 +14,7 @@ import type { MadePlan } from '../made-plan.ts';
 import { cell, type PaperBlock, type PaperCell, type PaperTable } from './paper-blocks.ts';
 
 const TICK: PaperCell = { lines: [], box: true };
+const TICKED: PaperCell = { lines: [], box: 'ticked' };
 
 /** A common size of paper as it is bought, its grain along the long side; common practice, no source. */
 export const USUAL_STOCK: StockSheet = { widthMm: 700, heightMm: 1000, grain: 'height' };
@@ -64,7 +65,7 @@ function stencilTable(stencils: readonly Stencil[], states: ReadonlyMap<string, 
     ],
     rows: stencils.map((stencil) => ({
       cells: [
-        TICK,
+        states.get(stencil.screen.key) === 'made' ? TICKED : TICK,
         {
           lines: [
             { text: `${stencil.screen.key} ${stencil.screen.name}`, bold: true },

@@ -89,7 +89,9 @@ export const say: typeof english = {
   shapes: 'Formen',
   prints: 'Druckt',
   filmPositive: 'Filmvorlage',
-  state: 'Zustand',
+  filmIsThere: 'Film',
+  screenIsMade: 'gemacht',
+  tickedIsDone: 'Angekreuzte Kästchen waren erledigt, als diese Liste entstand.',
   squaresToPull: (squares, title) => `${squares} Felder zu drucken: ${title}`,
   yourPaper: 'das eigene',
   pullEachSquareOn: (name) =>

@@ -88,7 +88,9 @@ export const say = speak('output/room', {
   shapes: 'Shapes',
   prints: 'Prints',
   filmPositive: 'Film positive',
-  state: 'State',
+  filmIsThere: 'Film',
+  screenIsMade: 'Made',
+  tickedIsDone: 'Boxes that are ticked were done when this list was made.',
   squaresToPull: (squares: number, title: string) => `${squares} squares to pull: ${title}`,
   yourPaper: 'your paper',
   pullEachSquareOn: (name: string) =>
