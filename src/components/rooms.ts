@@ -66,6 +66,7 @@ export const ROOMS = [
       [say.and, say.closerAndFurther],
       ['0', say.wholeWall],
       [say.shiftAndDrag, say.selectPrintsInBox],
+      [say.ctrlA, say.selectAllPrints],
       [say.escape, say.closeWhatIsOpen],
     ],
   },

@@ -121,6 +121,8 @@ describe('the wall as a map', () => {
       await page.keyboard.up('Shift');
       await expect.poll(() => page.getByText(/^\d+ selected$/).count()).toBe(1);
       expect(Number((await page.getByText(/^\d+ selected$/).textContent())!.split(' ')[0])).toBeGreaterThan(FEW / 10);
+      await page.keyboard.press('Control+a');
+      await expect.poll(() => page.getByText(`${FEW} selected`, { exact: true }).count()).toBe(1);
 
       await page.getByRole('button', { name: 'Select none' }).click();
       await surface.focus();

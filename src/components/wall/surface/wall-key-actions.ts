@@ -34,3 +34,8 @@ export function actionOf(key: string): WallAction | undefined {
 export function isMove(key: string): boolean {
   return MOVES.includes(key);
 }
+
+/** Whether keys ask for all prints: A with the key that commands have, which selects all nearly everywhere. */
+export function isForAll({ key, ctrlKey, metaKey, altKey, shiftKey }: KeyboardEvent): boolean {
+  return ctrlKey !== metaKey && !altKey && !shiftKey && key.toLowerCase() === 'a';
+}

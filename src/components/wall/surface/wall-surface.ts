@@ -14,7 +14,7 @@ import { PrintFacts } from '../print/print-facts.ts';
 import { CloseUps } from './close-ups.ts';
 import type { SceneHolder } from './scene-holder.ts';
 import type { SmallMap } from './small-map.ts';
-import { actionOf, isMove, type WallAction } from './wall-key-actions.ts';
+import { actionOf, isForAll, isMove, type WallAction } from './wall-key-actions.ts';
 import { wallSurfaceStyles } from './wall-surface-style.ts';
 
 const LOST = say.browserTookGraphicsCard;
@@ -183,8 +183,12 @@ export class WallSurface extends LitElement {
 
   /** Does what a key asks for. */
   readonly key = (event: KeyboardEvent): void => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
     const { scene } = this.holder;
+    if (isForAll(event)) {
+      event.preventDefault();
+      this.tell('boxed', scene?.hanging.sequence.filter((index) => scene.planned.hangs(index) && index < this.found) ?? []);
+    }
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
     const focused = this.focused < 0 ? (scene?.hanging.sequence[0] ?? -1) : this.focused;
     this.byKeys = true;
     const action = actionOf(event.key);

@@ -43,6 +43,8 @@ export const say: typeof english = {
   wholeWall: 'die ganze Wand',
   shiftAndDrag: 'Umschalt und ziehen',
   selectPrintsInBox: 'die Drucke in einem Kasten auswählen',
+  ctrlA: 'Strg A oder ⌘ A',
+  selectAllPrints: 'alle Drucke auswählen',
   escape: 'Esc',
   closeWhatIsOpen: 'schließen, was offen ist, dann keinen auswählen',
   bench: 'Werkbank',

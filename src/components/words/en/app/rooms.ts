@@ -43,6 +43,8 @@ export const say = speak('app/rooms', {
   wholeWall: 'the whole wall',
   shiftAndDrag: 'Shift and drag',
   selectPrintsInBox: 'select the prints in a box',
+  ctrlA: 'Ctrl A or ⌘ A',
+  selectAllPrints: 'select all prints',
   escape: 'Escape',
   closeWhatIsOpen: 'close what is open, then select none',
   bench: 'Bench',
