@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
@@ -14,6 +14,7 @@ import { controls } from '../../ui/controls-style.ts';
 import { Work } from '../../ui/work.ts';
 import { say } from '../../words/en/wall/settings.ts';
 import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
+import { wallHoldsStyle } from './wall-holds-style.ts';
 
 const CHOICES: readonly (readonly [string, string])[] = [
   ['free', say.mayMove],
@@ -25,8 +26,10 @@ const CHOICES: readonly (readonly [string, string])[] = [
   ['out', say.neverThere],
 ];
 
-/** Choices of menus that are made in one task of the page: each row has one for every other pull. */
-const CHOICES_AT_ONCE = 160;
+/** Rows that are made in one task of the page. */
+const ROWS_AT_ONCE = 16;
+/** The menus of so many pulls name every other pull at once; of more, a menu does when one comes to it: 200 have 40,000 entries. */
+const ALL_NAMED = 16;
 
 /** 3 from `holds[3]`; −1 for another place. */
 function indexIn(where: string): number {
@@ -36,99 +39,7 @@ function indexIn(where: string): number {
 /** The stack that the wall starts from, and what of it may not change. */
 @customElement('wall-holds')
 export class WallHolds extends LitElement {
-  static override styles = [
-    controls,
-    inkChipStyles,
-    css`
-      :host {
-        display: block;
-      }
-      ol {
-        list-style: none;
-        margin: 0;
-        padding: 0;
-      }
-      li {
-        padding: var(--space-2) 0;
-      }
-      .pull {
-        display: grid;
-        grid-template-columns: 1.5em 22px minmax(0, 1fr) fit-content(128px);
-        align-items: center;
-        gap: var(--space-4);
-      }
-      .ink {
-        min-height: 32px;
-        padding: 0;
-        border: 0;
-        background: none;
-      }
-      .ink[aria-pressed='true'] {
-        box-shadow: none;
-      }
-      .ink[aria-pressed='true'] .chip {
-        outline: 2px solid var(--accent);
-        outline-offset: 2px;
-      }
-      .number {
-        color: var(--ink-soft);
-        text-align: right;
-      }
-      .name {
-        overflow: hidden;
-        text-overflow: ellipsis;
-        white-space: nowrap;
-      }
-      li[data-out] .name {
-        text-decoration: line-through;
-        color: var(--ink-soft);
-      }
-      select {
-        field-sizing: content;
-        min-width: 0;
-        border-color: transparent;
-        background: none;
-        color: var(--ink-soft);
-        font-size: var(--type-small);
-        padding: var(--space-2) var(--space-1);
-        text-overflow: ellipsis;
-      }
-      select:hover {
-        border-color: var(--line);
-      }
-      select[data-held] {
-        color: var(--ink);
-        font-weight: 600;
-      }
-      select[data-bad] {
-        border-color: var(--accent);
-      }
-      .more {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0 var(--space-4);
-        padding-left: calc(1.5em + 38px);
-        font-size: var(--type-small);
-        font-weight: 600;
-      }
-      .more button {
-        min-height: 28px;
-        padding: 0 var(--space-3);
-        font-size: var(--type-small);
-      }
-      .note {
-        margin: var(--space-4) 0;
-        color: var(--ink-soft);
-        font-size: var(--type-small);
-      }
-      .problem {
-        border-left: 3px solid var(--accent);
-        padding: var(--space-2) 0 var(--space-2) var(--space-5);
-        margin: var(--space-4) 0;
-        font-size: var(--type-label);
-      }
-    `,
-  ];
+  static override styles = [controls, inkChipStyles, wallHoldsStyle];
 
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) project!: Project;
@@ -136,6 +47,8 @@ export class WallHolds extends LitElement {
 
   /** What of the stack hardly prints as it is meant. */
   @state() private notes: readonly Problem[] = [];
+  /** Pulls whose menus one has come to. */
+  private readonly named = new Set<string>();
   /** How many rows stand; the others follow, some in each task. */
   private stand = 0;
   private looked: { drawer: Studio; bench: readonly Pull[] } | null = null;
@@ -147,7 +60,7 @@ export class WallHolds extends LitElement {
 
   protected override willUpdate(): void {
     const { drawer: studio, bench } = this.project;
-    if (this.stand < bench.length) this.stand += Math.ceil(CHOICES_AT_ONCE / (bench.length + CHOICES.length));
+    if (this.stand < bench.length) this.stand += ROWS_AT_ONCE;
     if (this.looked?.drawer === studio && this.looked.bench === bench) return;
     this.looked = { drawer: studio, bench };
     void this.looking.start(() => engineFor('picture').printNotes({ studio: studio, bench }));
@@ -171,10 +84,27 @@ export class WallHolds extends LitElement {
     this.store.dispatch({ kind: 'set-holds', holds });
   }
 
+  /** Names every other pull in a menu, before it opens. */
+  private name(pull: Pull): void {
+    if (this.project.bench.length <= ALL_NAMED || this.named.has(pull.id)) return;
+    this.named.add(pull.id);
+    this.requestUpdate();
+    this.performUpdate();
+  }
+
+  /** The pulls that a pull may stay under, as far as they stand in its menu. */
+  private others(pull: Pull, choice: string): { other: Pull; i: number }[] {
+    const { bench } = this.project;
+    const all = bench.length <= ALL_NAMED || this.named.has(pull.id);
+    return bench.map((other, i) => ({ other, i })).filter(({ other }) => other.id !== pull.id && (all || `before:${other.id}` === choice));
+  }
+
   /** Where the hold of a pull is chosen. @param state what is chosen, and whether it cannot be met */
   private menu(pull: Pull, position: number, { choice, held, bad }: { choice: string; held: boolean; bad: boolean }) {
-    const { bench, explore } = this.project;
+    const { explore } = this.project;
     return html`<select
+      @focus=${() => this.name(pull)}
+      @pointerdown=${() => this.name(pull)}
       aria-label=${say.whatMustStayOf(position + 1, this.nameOf(pull))}
       ?data-held=${held}
       ?data-bad=${bad}
@@ -188,12 +118,11 @@ export class WallHolds extends LitElement {
     >
       ${CHOICES.map(([value, text]) => html`<option value=${value} ?selected=${value === choice}>${text}</option>`)}
       <optgroup label=${say.staysUnder2}>
-        ${bench.map((then, i) =>
-          then.id === pull.id
-            ? nothing
-            : html`<option value="before:${then.id}" ?selected=${`before:${then.id}` === choice}>
-                ${say.staysUnderI(i + 1)} ${this.nameOf(then)}
-              </option>`,
+        ${this.others(pull, choice).map(
+          ({ other, i }) =>
+            html`<option value="before:${other.id}" ?selected=${`before:${other.id}` === choice}>
+              ${say.staysUnderI(i + 1)} ${this.nameOf(other)}
+            </option>`,
         )}
       </optgroup>
     </select>`;
