@@ -21,6 +21,18 @@ export const whatNextStyle = css`
   h2 .soft {
     font-weight: 400;
   }
+  /* Why nothing can be asked stands above all that is asked, where it is seen at any size. */
+  header {
+    flex-wrap: wrap;
+  }
+  h2 {
+    flex: 1;
+    min-width: 0;
+  }
+  header ps-problem {
+    flex: 1 0 100%;
+    font-size: var(--type-label);
+  }
   /* Both beside each other, or where it is narrow one below the other. */
   .middle {
     display: contents;

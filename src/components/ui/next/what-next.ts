@@ -171,9 +171,9 @@ export class WhatNext extends LitElement {
     this.dispatchEvent(new CustomEvent<NextChoice>('take', { detail: { more: chosen.more, studio, options: this.options } }));
   }
 
-  private asks({ workshop, aims, refused }: NextSheet) {
+  private asks({ workshop, pulls, aims, refused }: NextSheet) {
     const { screens, inks } = workshop.studio;
-    const off = refused !== undefined;
+    const off = refused !== undefined || pulls.length >= MOST_PULLS;
     return html`<div class="ask">
       <label class="line">${say.morePullsAtMost}
         <select ?disabled=${off} @change=${(event: Event) => this.ask(() => (this.most = Number((event.target as HTMLSelectElement).value)))}>
@@ -266,11 +266,10 @@ export class WhatNext extends LitElement {
 
   private face(sheet: NextSheet) {
     const { work, soFar } = this;
-    return html`<header><h2>${say.whatNext} <span class="soft">${sheet.name}</span></h2><button @click=${() => this.close()}>${say.close}</button></header>
+    return html`<header><h2>${say.whatNext} <span class="soft">${sheet.name}</span></h2><button @click=${() => this.close()}>${say.close}</button>${workFailure(work)}</header>
       <div class="middle">
       ${this.asks(sheet)}
       <div class="found">
-        ${workFailure(work)}
         ${!work.running && work.found === null && work.failure === '' ? html`<p role="status">${soFar === null ? say.stopped : say.stoppedTheseAreBest} <button @click=${() => this.look()}>${say.lookAgain}</button></p>` : nothing}
         ${soFar === null ? nothing : this.prints(soFar)}
       </div>
