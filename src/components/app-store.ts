@@ -6,6 +6,7 @@ import type { Command } from '../engine/project/commands/command.ts';
 import { endStep, type History, perform, redo, startHistory, undo } from '../engine/project/history.ts';
 import type { Project } from '../engine/project/types.ts';
 import { sentenceOf } from '../workers/client/client.ts';
+import { type Act, Acts } from './acts.ts';
 import { FIRST_ROOM, type Room } from './rooms.ts';
 
 /** What there can be trouble with that ends by itself; the same in every language. */
@@ -78,8 +79,8 @@ export class AppStore extends EventTarget {
   marked = false;
   notices: readonly Notice[] = [];
   readonly saver: Saver;
-  /** The last act when it was none on the project, such as a new pull order, and how to take it back. */
-  private act: { label: string; undo: () => void } | null = null;
+  /** What was done beside the project, such as a tick at the press. */
+  private readonly acts = new Acts();
 
   constructor(project: Project, saver: Saver) {
     super();
@@ -92,11 +93,21 @@ export class AppStore extends EventTarget {
   }
 
   get undoLabel(): string | null {
-    return this.act?.label ?? this.history.past.at(-1)?.label ?? null;
+    return this.actLabel ?? this.history.past.at(-1)?.label ?? null;
+  }
+
+  /** What is taken back next where it is nothing of the project, as at the press. */
+  get actLabel(): string | null {
+    return this.acts.last(this.lastStep)?.label ?? null;
+  }
+
+  /** The project's last step, the same object however often it was undone and redone. */
+  private get lastStep(): unknown {
+    return this.history.past.at(-1)?.patches ?? null;
   }
 
   get redoLabel(): string | null {
-    return this.history.future[0]?.label ?? null;
+    return this.acts.next(this.lastStep)?.label ?? this.history.future[0]?.label ?? null;
   }
 
   /** Carries out a command; what cannot be carried out becomes a notice and changes nothing. */
@@ -104,7 +115,9 @@ export class AppStore extends EventTarget {
     try {
       const now = performance.now();
       const rested = now - this.lastCommandMs >= STEP_ENDS_AFTER_MS;
-      this.adopt(perform(rested ? endStep(this.history) : this.history, command));
+      const before = this.history;
+      this.adopt(perform(rested ? endStep(before) : before, command));
+      if (this.project !== before.project) this.acts.goOn();
       this.lastCommandMs = now;
       return true;
     } catch (error) {
@@ -114,24 +127,20 @@ export class AppStore extends EventTarget {
   }
 
   undo(): void {
-    const { act } = this;
-    if (act === null) {
-      this.adopt(undo(this.history));
-      return;
-    }
-    this.act = null;
-    act.undo();
-    this.changed();
-  }
-
-  /** Says that something beside the project was done last; the next undo takes it back. */
-  did(label: string, undo: () => void): void {
-    this.act = { label, undo };
-    this.changed();
+    if (this.acts.undo(this.lastStep)) this.changed();
+    else this.adopt(undo(this.history));
   }
 
   redo(): void {
-    this.adopt(redo(this.history));
+    if (this.acts.redo(this.lastStep)) this.changed();
+    else this.adopt(redo(this.history));
+  }
+
+  /** Says that something beside the project was done last; the next undo takes it back. */
+  did(act: Act): void {
+    this.history = endStep(this.history);
+    this.acts.add(act, this.lastStep);
+    this.changed();
   }
 
   /**
@@ -142,7 +151,7 @@ export class AppStore extends EventTarget {
     this.cameWithOrder = withOrder;
     const before = this.project;
     this.history = startHistory(project);
-    this.act = null;
+    this.acts.clear();
     this.opened++;
     this.selectedPull = null;
     this.notices = this.notices.filter(({ kind }) => kind === 'news');
@@ -153,7 +162,7 @@ export class AppStore extends EventTarget {
   /** Shows this project as another tab saved it; nothing is written, and its history starts anew. */
   reopen(project: Project): void {
     this.history = startHistory(project);
-    this.act = null;
+    this.acts.clear();
     if (!project.bench.some((pull) => pull.id === this.selectedPull)) this.selectedPull = null;
     this.changed();
   }
@@ -247,7 +256,6 @@ export class AppStore extends EventTarget {
     if (history === this.history) return;
     const before = this.project;
     this.history = history;
-    this.act = null;
     const now = performance.now();
     this.notices = this.notices.filter(({ topic, untilMs = Infinity }) => topic !== REFUSED && untilMs > now);
     if (this.selectedPull !== null && !history.project.bench.some((pull) => pull.id === this.selectedPull)) {

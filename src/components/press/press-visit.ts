@@ -4,7 +4,7 @@ import type { RetimedPlan } from '../../engine/log/now/retimed.ts';
 import type { RestInput } from '../../engine/log/rest.ts';
 import { ticksOf } from '../../engine/log/ticks/ticking.ts';
 import { nextSetUp, setUpsBehind } from '../../engine/log/ticks/ticks.ts';
-import type { VisitHead } from '../../engine/log/types.ts';
+import type { LogEvent, VisitHead } from '../../engine/log/types.ts';
 import { visitHeadOf } from '../../engine/log/visit-head.ts';
 import { visitNow } from '../../engine/log/visit-now.ts';
 import { takenFit } from '../../engine/project/take-fit.ts';
@@ -25,6 +25,7 @@ import { localTime } from './log/local-time.ts';
 import { OrderNow } from './log/order-now.ts';
 import { PressKeeper } from './log/press-record.ts';
 import { TickAsking } from './log/tick-asking.ts';
+import { orderAct } from './order-act.ts';
 import { PlanRun } from './plan/plan-run.ts';
 import { ScreenStates } from './plan/screen-states.ts';
 import type { Tick } from './sheet/set-up-card.ts';
@@ -208,14 +209,18 @@ export class PressVisit implements ReactiveController {
 
   private better(input: VisitInput | RestInput): void {
     const before = defined(this.run.made);
-    const { head } = this.log;
     void this.run.start(input).then(() => {
       this.found();
       if (this.run.made?.input !== input) return;
       // Nothing took the place of an order that was only looked at for longer; a rest is another view even of the order at hand.
       if (this.run.made.plan.kept === true && !('rest' in input)) return;
-      this.store.did(say.planAgain2, () => this.goBack(before, head));
+      this.did(say.planAgain2, before);
     });
+  }
+
+  /** Says that another order took the place of one; undo puts that back, with what was logged for the other. */
+  did(label: string, before: MadePlan, logged: readonly LogEvent[] = []): void {
+    this.store.did(orderAct(label, { before, after: defined(this.run.made), logged }, this));
   }
 
   /** Puts an order back that another took the place of, unless another visit was begun since. */
@@ -231,10 +236,7 @@ export class PressVisit implements ReactiveController {
   fit(choice: Pick<FitChoice, 'runs' | 'press' | 'plan'>): void {
     const { command, plan } = takenFit(choice, this.store.project.recipes, newId);
     this.store.dispatch(command);
-    if (plan === null) {
-      this.find();
-      return;
-    }
+    if (plan === null) return this.find();
     const kept = new Map(this.store.project.recipes.map((recipe) => [recipe.id, recipe]));
     this.run.put({ plan, input: this.input, recipes: plan.recipes.map(({ id }) => defined(kept.get(id))) });
     this.found();
@@ -245,9 +247,8 @@ export class PressVisit implements ReactiveController {
     // What is printed stays as it is: only its order is another.
     if (edits.every(({ kind }) => kind === 'night')) {
       const before = defined(this.run.made);
-      const { head } = this.log;
       this.run.put({ ...before, plan, input: { ...before.input } });
-      this.store.did(edits.length > 0 ? say.beginSetUpsEvening : say.takeBetterOrder, () => this.goBack(before, head));
+      this.did(edits.length > 0 ? say.beginSetUpsEvening : say.takeBetterOrder, before);
       return;
     }
     const { days, beds = 1 } = input.press;

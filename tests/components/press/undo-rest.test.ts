@@ -65,6 +65,58 @@ describe('goOn', () => {
   });
 });
 
+describe('undo at the press', () => {
+  it('should take acts back in reverse order and do them again, with their orders and all that was logged', async () => {
+    const { store, visit } = await atPress();
+    const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+    const shown: { label: string | null; stands: string; plan: PressPlan }[] = [];
+    const look = () => ({
+      label: store.undoLabel,
+      stands: JSON.stringify(visit.log.sheets.map(({ recipe: of, pulls, done }) => [of, pulls, done])),
+      plan: visit.made!.plan,
+    });
+    const step = async (act: () => unknown): Promise<void> => {
+      shown.push(look());
+      await act();
+      await settle();
+      visit.follow();
+      await settle();
+    };
+    await step(() => tickFirst(visit));
+    const [number] = visit.made!.plan.cards[0]!.sheets;
+    const going = { more: [pullOf('again', 's2', 'tar')], studio: project.drawer, planned: true };
+    await step(() => goOn(visit, store, { numbers: [number!], ...going }));
+    await step(() => goOn(visit, store, { numbers: [number!], ...going, pulled: true }));
+    await step(() => visit.log.add([{ kind: 'spoiled', sheet: number!, note: '' }]));
+    shown.push(look());
+    expect(shown.map(({ label }) => label)).toEqual([
+      null,
+      'log sheets 1–5 as pulled',
+      'let sheet 1 go on in another way',
+      'log an extra pull on sheet 1',
+      'log what happened to sheet 1',
+    ]);
+    const logged = visit.log.events.length;
+    for (const expected of shown.slice(0, -1).toReversed()) {
+      store.undo();
+      await settle();
+      const { label, stands, plan } = look();
+      expect(label).toBe(expected.label);
+      expect(plan).toEqual(expected.plan);
+      // Recipes that sheets went on with keep their place, unused.
+      expect(stands).toBe(expected.stands);
+    }
+    // Nothing is taken out of a log: taking back is logged too.
+    expect(visit.log.events.length).toBe(2 * logged);
+    for (const expected of shown.slice(1)) {
+      store.redo();
+      await settle();
+      expect(look()).toEqual(expected);
+    }
+    expect(store.redoLabel).toBeNull();
+  });
+});
+
 describe('undo after the rest was planned', () => {
   it('should put the order back that was worked from, as it is shown and as it is kept, with its ticks', async () => {
     const { store, visit, parts } = await atPress();

@@ -173,6 +173,12 @@ export class LogPress extends LitElement {
     ${pressNext({ store, visit, log: this.log, card, number: sheet.number })}`;
   }
 
+  /** What was logged or planned last is taken back here too, where the app's own undo is behind the press. */
+  private renderUndo() {
+    const { actLabel } = this.store;
+    return html`<button ?disabled=${actLabel === null} aria-label=${actLabel === null ? say.undo : say.undoOf(actLabel)} title=${actLabel ?? nothing} @click=${() => this.store.undo()}>${say.undo}</button>`;
+  }
+
   private renderFace() {
     const { plan } = this.made;
     const { card, ticks } = this;
@@ -184,6 +190,7 @@ export class LogPress extends LitElement {
         ${pressBeds(plan, { index, ticks, go: (to) => this.go(to) })}
         <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>${say.back}</button>
         <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>${say.next}</button>
+        ${this.renderUndo()}
         <button @click=${() => this.dialog.close()}>${say.leavePress}</button>
         ${strayedLine(this.visit)}
       </header>

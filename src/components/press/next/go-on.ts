@@ -48,9 +48,7 @@ function anythingLeft({ sheets, recipes }: PressVisit['log']): boolean {
 export async function goOn(visit: PressVisit, store: AppStore, going: GoOn): Promise<void> {
   const { log, run } = visit;
   const before = run.made;
-  const { head } = log;
   if (before === null) return;
-  const known = new Set(log.events.map(({ id }) => id));
   // Sheets that go on otherwise leave the set-ups that they were pulled in.
   const { setUpsBehind } = visit;
   let happenings: Happening[];
@@ -61,16 +59,11 @@ export async function goOn(visit: PressVisit, store: AppStore, going: GoOn): Pro
     return;
   }
   store.settled(TROUBLE);
-  await log.add(happenings);
-  const entries = log.events.filter(({ id, kind }) => (kind === 'goes-on' || kind === 'extra') && !known.has(id));
+  const entries = await log.write(happenings);
   // Of a visit with nothing left to pull nothing is planned.
   if (anythingLeft(log)) await run.start(visit.restInput(0, setUpsBehind));
   const numbers = rangesText([...going.numbers].sort((a, b) => a - b));
   const words =
     going.pulled === true ? say.logExtraPullOn(going.numbers.length, numbers) : say.letSheetsGoOn(going.numbers.length, numbers);
-  store.did(words, () => {
-    const undone = entries.map(({ id, sheet }): Happening => ({ kind: 'undone', sheet, event: id }));
-    visit.goBack(before, head);
-    void log.add(undone);
-  });
+  visit.did(words, before, entries);
 }

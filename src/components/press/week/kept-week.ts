@@ -89,7 +89,7 @@ export class KeptWeekPlan implements ReactiveController {
       keepWeek({ saver: store.saver, tell: (sentence) => store.tell(sentence) }, next);
     };
     keep(kept);
-    store.did(label, () => keep(before));
+    store.did({ label, undo: () => keep(before) });
   }
 
   private changeWeek(label: string, week: Week): void {

@@ -9,6 +9,7 @@ import { inkText } from '../../../engine/visit/registry.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { say } from '../../words/en/ui/log.ts';
+import { loggedWords } from '../../words/logged-words.ts';
 import { newId } from '../new-id.ts';
 import { workerPairs } from './order-pairs.ts';
 
@@ -88,16 +89,43 @@ export class LogKeeper implements ReactiveController {
     this.begin(head, events);
   }
 
-  /** Logs what happened to one or more sheets; resolves when it is on the disk. */
-  add(happenings: readonly Happening[]): Promise<void> {
+  /** Logs what happened to one or more sheets, as a step to undo; resolves when it is on the disk. */
+  async add(happenings: readonly Happening[]): Promise<void> {
+    if (happenings.length === 0) return;
+    const events = await this.write(happenings);
+    this.store().did({ label: loggedWords(happenings), ...this.wayBack(events) });
+  }
+
+  /** How entries are taken back, and logged once more: nothing is ever taken out of a log. */
+  wayBack(events: readonly LogEvent[]): { undo(): void; redo(): void; stands(): boolean } {
+    const visit = this.head?.id;
+    let taken: LogEvent[] = [];
+    const takeBack = (these: readonly LogEvent[]): LogEvent[] => {
+      const undone = this.stamped(these.toReversed().map(({ id, sheet }): Happening => ({ kind: 'undone', sheet, event: id })));
+      void this.bringIn(undone);
+      return undone;
+    };
+    return {
+      undo: () => void (taken = takeBack(events)),
+      redo: () => void takeBack(taken),
+      stands: () => this.head?.id === visit,
+    };
+  }
+
+  /** Logs what happened, without a step to undo. */
+  async write(happenings: readonly Happening[]): Promise<LogEvent[]> {
+    const events = this.stamped(happenings);
+    await this.bringIn(events);
+    return events;
+  }
+
+  private stamped(happenings: readonly Happening[]): LogEvent[] {
     // Never two events at one time, and never back in time when the clock is set.
     this.lastMs = Math.max(this.lastMs, ...this.events.map((event) => event.atMs), this.head?.begunMs ?? 0);
-    return this.bringIn(
-      happenings.map((happening): LogEvent => {
-        this.lastMs = Math.max(this.lastMs + 1, Date.now());
-        return { ...happening, id: newId(), atMs: this.lastMs, device };
-      }),
-    );
+    return happenings.map((happening): LogEvent => {
+      this.lastMs = Math.max(this.lastMs + 1, Date.now());
+      return { ...happening, id: newId(), atMs: this.lastMs, device };
+    });
   }
 
   /** Adds events as they are, as from another device. */

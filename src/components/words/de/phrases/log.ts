@@ -85,4 +85,9 @@ export const say: typeof english = {
   setUpsWere: (numbers) => `Einrichtungen ${numbers} wurden`,
   tickedOutsideOpeningHours: (those, open) =>
     `${those} außerhalb der Öffnungszeiten abgehakt (${open}). Hier zählen nur Öffnungszeiten: diese Arbeit nimmt keine Zeit eines Tages, und was bleibt, beginnt, wenn die Werkstatt offen ist.`,
+  logAsPulled: (sheets, numbers) => `${plural(sheets, { one: 'Bogen', other: 'Bögen' })} ${numbers} als gedruckt eintragen`,
+  logEntriesOf: (sheets, numbers) => `Eintrag zu ${plural(sheets, { one: 'Bogen', other: 'den Bögen' })} ${numbers}`,
+  takeBackEntriesOf: (sheets, numbers) => `Eintrag zu ${plural(sheets, { one: 'Bogen', other: 'den Bögen' })} ${numbers} zurücknehmen`,
+  logWordOfSetUp: 'Angaben zu einer Einrichtung eintragen',
+  takeBackWordOfSetUp: 'Angaben zu einer Einrichtung zurücknehmen',
 };

@@ -72,6 +72,7 @@ export const say: typeof english = {
   pulls: (pulls) => `${pulls} Druckgänge`,
   gFor: (grams, pulls) => `${grams} g, für ${pulls}`,
   undo: 'Rückgängig',
+  undoOf: (what) => `Rückgängig: ${what}`,
   keepInLog: 'Ins Protokoll',
   ofTitle: (title) => ` von ${title}`,
   proof: (useIsProof, number, theOf) => `${useIsProof ? 'Probedruck' : 'Zuschuss'} ${number}${theOf}`,

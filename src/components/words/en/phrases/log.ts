@@ -84,4 +84,10 @@ export const say = speak('phrases/log', {
   setUpsWere: (numbers: string) => `Set-ups ${numbers} were`,
   tickedOutsideOpeningHours: (those: string, open: string) =>
     `${those} ticked outside opening hours (${open}). Only opening hours count here: that work takes no time of a day, and what is left begins when the studio is open.`,
+  logAsPulled: (sheets: number, numbers: string) => `log ${plural(sheets, { one: 'sheet', other: 'sheets' })} ${numbers} as pulled`,
+  logEntriesOf: (sheets: number, numbers: string) => `log what happened to ${plural(sheets, { one: 'sheet', other: 'sheets' })} ${numbers}`,
+  takeBackEntriesOf: (sheets: number, numbers: string) =>
+    `take back what was logged of ${plural(sheets, { one: 'sheet', other: 'sheets' })} ${numbers}`,
+  logWordOfSetUp: 'log what is said of a set-up',
+  takeBackWordOfSetUp: 'take back what was said of a set-up',
 });

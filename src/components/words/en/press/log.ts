@@ -71,6 +71,7 @@ export const say = speak('press/log', {
   pulls: (pulls: number) => `${pulls} pulls`,
   gFor: (grams: string, pulls: string) => `${grams} g, for ${pulls}`,
   undo: 'Undo',
+  undoOf: (what: string) => `Undo: ${what}`,
   keepInLog: 'Keep in the log',
   ofTitle: (title: string) => ` of ${title}`,
   proof: (useIsProof: boolean, number: number, theOf: string) => `${useIsProof ? 'proof' : 'over'} ${number}${theOf}`,
