@@ -1,4 +1,4 @@
-import { entryAt, f64, num, u32 } from '../../base/at.ts';
+import { entryAt, f64, u32 } from '../../base/at.ts';
 import { deltaE2000At } from '../../colour/delta-e.ts';
 import { labFromXyzD50 } from '../../colour/lab.ts';
 import { BANDS, WEIGHTS_D50 } from '../../colour/weights.ts';
@@ -15,6 +15,13 @@ import { edgeMeasure } from '../measure/edges.ts';
 import type { EdgeLengths } from '../measure/lines/edge-tally.ts';
 import { edgeLengths } from '../measure/map-figures.ts';
 import { overlay } from './overlay.ts';
+
+/** As typed lists, which the loop over all cells reads. */
+const WEIGHTS = {
+  x: Float64Array.from(WEIGHTS_D50.x),
+  y: Float64Array.from(WEIGHTS_D50.y),
+  z: Float64Array.from(WEIGHTS_D50.z),
+};
 
 /** What a print is like beside the sheet that it begins with. */
 export interface OnwardMeasures {
@@ -111,7 +118,6 @@ export class Under {
   private readonly outside: { change: number; distance: number; contrast: number };
   private readonly points: Uint32Array;
   private readonly lab: Float64Array;
-  private readonly reflectance: Float64Array;
 
   constructor(ground: Ground, placed: PlacedSpans) {
     this.ground = ground;
@@ -122,12 +128,10 @@ export class Under {
     const cells = Array.from({ length: map.cells }, (_, cell) => cell);
     this.covered = Uint32Array.from(cells.filter(isCovered));
     this.lab = new Float64Array(map.cells * 3);
-    this.reflectance = new Float64Array(map.cells * BANDS);
     const sums = { change: 0, distance: 0 };
     for (const cell of cells) {
       const under = u32(below, cell);
       this.lab.set(ground.cells.lab.subarray(under * 3, under * 3 + 3), cell * 3);
-      this.reflectance.set(ground.cells.reflectance.subarray(under * BANDS, (under + 1) * BANDS), cell * BANDS);
       if (!isCovered(cell)) addDifference(sums, ground.cells, { cell: under, area: f64(map.areaMm2, cell), lab: this.lab, at: cell });
     }
     const all = edgeLengths(map);
@@ -142,8 +146,11 @@ export class Under {
     return this.covered.length === 0;
   }
 
-  /** Lays a film; what is shown and measured from now on is with it. */
-  lay(film: LaidFilm): void {
+  /**
+   * Lays a film; what is shown and measured from now on is with it.
+   * @param out receives what the covered cells reflect, cells × 36; left out where nothing follows
+   */
+  lay(film: LaidFilm, out?: Float64Array): void {
     const { reflectance, tops } = this.ground.cells;
     for (const cell of this.covered) {
       const under = u32(this.below, cell);
@@ -152,10 +159,10 @@ export class Under {
       for (let band = 0; band < BANDS; band++) {
         const ground = f64(reflectance, under * BANDS + band);
         const light = (f64(r0, band) + f64(q, band) * ground) / (1 + f64(back, band) * ground);
-        this.reflectance[cell * BANDS + band] = light;
-        x += light * num(WEIGHTS_D50.x, band);
-        y += light * num(WEIGHTS_D50.y, band);
-        z += light * num(WEIGHTS_D50.z, band);
+        if (out !== undefined) out[cell * BANDS + band] = light;
+        x += light * f64(WEIGHTS.x, band);
+        y += light * f64(WEIGHTS.y, band);
+        z += light * f64(WEIGHTS.z, band);
       }
       this.lab.set(labFromXyzD50(x, y, z), cell * 3);
     }
@@ -182,12 +189,15 @@ export class Under {
 
   /** The sheet with the film on it, for further pulls. */
   with(film: LaidFilm): Ground {
-    this.lay(film);
     const { cells } = this.ground;
+    // Of every print that is tried it would be twenty megabytes at two hundred pulls.
+    const reflectance = new Float64Array(this.map.cells * BANDS);
+    this.below.forEach((under, cell) => reflectance.set(cells.reflectance.subarray(under * BANDS, (under + 1) * BANDS), cell * BANDS));
+    this.lay(film, reflectance);
     const tops = Array.from(this.below, (under, cell) => (this.map.cover[cell] === 1 ? film : entryAt(cells.tops, under)));
     return new Ground({
       map: this.map,
-      reflectance: this.reflectance.slice(),
+      reflectance,
       tops,
       lab: this.lab.slice(),
       before: this.spread(cells.before),
