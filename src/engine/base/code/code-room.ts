@@ -29,7 +29,8 @@ const LINE = 64;
 /**
  * A function of `PlainCode` with the memory that its lists lie in. Before each call all names are told: `begin`, then `int`, `intList` and
  * `realList`, then `fit`. A list stays where it lies until it outgrows its room, and the function is written anew then: it knows all places
- * as numbers, as processors have not registers enough for dozens of addresses.
+ * as numbers, as processors have not registers enough for dozens of addresses. It may have several sizes, each written when it is first
+ * called, in which loops of so many steps are written out.
  */
 export class CodeRoom<Name extends string> {
   /** The whole memory, as each kind of number; cut anew by `fit`. */
@@ -41,15 +42,15 @@ export class CodeRoom<Name extends string> {
   readonly works: boolean;
   private readonly memory: { readonly room: LaneRoom; end: number };
   private readonly names: ReadonlyMap<Name, Told<Name>>;
-  private readonly write: (code: PlainCode, lists: CodeLists<Name>) => void;
+  private readonly write: (code: PlainCode, lists: CodeLists<Name>, size: number) => void;
   /** Numbers that are told, and where they lie in memory, in bytes. */
   private readonly header: Int32Array;
   private readonly headerAt: number;
   /** Names in the order in which they were told for the latest call: mostly the next is told in that order. */
   private readonly told: Told<Name>[] = [];
   private next = 0;
-  private moved = true;
-  private run: (() => unknown) | null = null;
+  private size = 0;
+  private readonly runs = new Map<number, () => unknown>();
 
   /**
    * @param names of all that the function reads
@@ -58,7 +59,7 @@ export class CodeRoom<Name extends string> {
    */
   constructor(
     names: readonly Name[],
-    write: (code: PlainCode, lists: CodeLists<Name>) => void,
+    write: (code: PlainCode, lists: CodeLists<Name>, size: number) => void,
     where: { plain?: boolean; beside?: CodeRoom<string> } = {},
   ) {
     this.memory = where.beside?.memory ?? { room: new LaneRoom(where.plain), end: 0 };
@@ -74,7 +75,9 @@ export class CodeRoom<Name extends string> {
     return this.memory.room.load(module);
   }
 
-  begin(): void {
+  /** @param size of the function that is called next */
+  begin(size = 0): void {
+    this.size = size;
     this.next = 0;
   }
 
@@ -103,8 +106,8 @@ export class CodeRoom<Name extends string> {
 
   /** Calls the function. */
   call(): number {
-    if (this.moved) this.writeDown();
-    return Number(this.run?.());
+    const run = this.runs.get(this.size) ?? this.writeDown();
+    return Number(run());
   }
 
   private tell(name: Name): Told<Name> {
@@ -120,7 +123,7 @@ export class CodeRoom<Name extends string> {
     if (bytes > known.room) {
       known.room = Math.max(LEAST_ROOM, bytes * MORE_ROOM);
       known.at = this.take(known.room);
-      this.moved = true;
+      this.runs.clear();
     }
     return known.at;
   }
@@ -132,16 +135,17 @@ export class CodeRoom<Name extends string> {
     return at;
   }
 
-  private writeDown(): void {
-    this.moved = false;
+  private writeDown(): () => unknown {
     const code = new PlainCode(0);
     const header = new Ints(Int.of(this.headerAt));
     const numbers = [...this.names.values()].filter(({ at }) => at < 0);
     const variables = new Map(numbers.map(({ name, place }) => [name, code.int(header.at(place))]));
     const int = (name: Name): IntVariable => defined(variables.get(name));
     const address = (name: Name): Int => variables.get(name) ?? Int.of(defined(this.names.get(name)).at);
-    this.write(code, { int, ints: (name) => new Ints(address(name)), reals: (name) => new Reals(address(name)) });
-    this.run = this.memory.room.load(code.module());
+    this.write(code, { int, ints: (name) => new Ints(address(name)), reals: (name) => new Reals(address(name)) }, this.size);
+    const run = defined(this.memory.room.load(code.module()));
+    this.runs.set(this.size, run);
+    return run;
   }
 
   private cut(): void {

@@ -2,12 +2,14 @@ import { entryAt, u32 } from '../../base/at.ts';
 import { CodeRoom } from '../../base/code/code-room.ts';
 import type { Layer } from '../layers.ts';
 import type { CellMap } from '../types.ts';
-import { writeTreeCode } from './tree-code.ts';
+import { treeSize, writeTreeCode } from './tree-code.ts';
 import { DONE, TREE_NAMES } from './tree-names.ts';
 
 /** Cells and what covers them, as in a CellMap. */
 export type CoveredCells = Pick<CellMap, 'cells' | 'words' | 'cover'>;
 
+/** Cells of more words are left to plain code: functions are as long as they. */
+const MOST_WORDS = 9;
 /** Numbers of a step. */
 export const STEP = 3;
 
@@ -37,7 +39,7 @@ export class FilmTree {
    * @param kinds whether the last word of a cell's cover is a kind, by which cells are told apart as well
    */
   find(map: CoveredCells, layers: readonly Layer[], part: readonly [from: number, to: number], kinds = false): void {
-    if (!this.room.works) {
+    if (!this.room.works || map.words > MOST_WORDS) {
       this.findPlain(map, layers, part, kinds);
       return;
     }
@@ -66,10 +68,8 @@ export class FilmTree {
   private lay({ cells, words, cover }: CoveredCells, layers: number, kinds: boolean) {
     const { room, pilesRoom } = this;
     const slots = pilesRoom * 2;
-    room.begin();
+    room.begin(treeSize(words, kinds));
     room.int('cells', cells);
-    room.int('words', words);
-    room.int('coverWords', kinds ? words - 1 : words);
     room.int('layers', layers);
     room.int('pilesRoom', pilesRoom);
     room.int('slotMask', slots - 1);
@@ -80,7 +80,7 @@ export class FilmTree {
     const layerOf = room.intList('layerOf', words * 32);
     const first = room.intList('first', layers);
     const slotsAt = room.intList('slots', slots);
-    const pattern = room.intList('pattern', (pilesRoom + 1) * words);
+    const pattern = room.intList('pattern', pilesRoom * words);
     room.intList('parent', pilesRoom);
     room.intList('next', pilesRoom);
     const steps = room.intList('steps', pilesRoom * STEP);

@@ -2,9 +2,17 @@ import type { PlainCode } from '../../base/code/plain-code.ts';
 import type { Int, IntVariable } from '../../base/code/values.ts';
 import { MORE_PILES, type TreeLists } from './tree-names.ts';
 
-/** Writes how the piles of a map's cells are found, see `FilmTree`. */
-export function writeTreeCode(code: PlainCode, lists: TreeLists): void {
-  new TreeCode(code, lists).write();
+/**
+ * Writes how the piles of a map's cells are found, see `FilmTree`.
+ * @param size words of a cell, as `treeSize` gives it
+ */
+export function writeTreeCode(code: PlainCode, lists: TreeLists, size: number): void {
+  new TreeCode(code, lists, size).write();
+}
+
+/** What a function is written for: words of a cell, and whether the last of them is its kind. */
+export function treeSize(words: number, kinds: boolean): number {
+  return words * 2 + (kinds ? 1 : 0);
 }
 
 class TreeCode {
@@ -16,14 +24,18 @@ class TreeCode {
   private readonly above: IntVariable;
   private readonly fresh: IntVariable;
   private readonly hash: IntVariable;
-  private readonly word: IntVariable;
   private readonly base: IntVariable;
+  /** The pattern that is asked for, and how many of its words tell layers. */
+  private readonly asked: readonly IntVariable[];
+  private readonly coverWords: number;
 
-  constructor(code: PlainCode, lists: TreeLists) {
+  constructor(code: PlainCode, lists: TreeLists, size: number) {
     this.code = code;
     this.lists = lists;
     [this.piles, this.pile, this.above, this.fresh] = code.ints();
-    [this.hash, this.word, this.base] = code.ints();
+    [this.hash, this.base] = code.ints();
+    this.asked = Array.from({ length: size >> 1 }, () => code.int());
+    this.coverWords = (size >> 1) - (size & 1);
   }
 
   write(): void {
@@ -32,8 +44,8 @@ class TreeCode {
     const cover = lists.ints('cover');
     code.repeat(
       () => {
-        code.set(base, cell.times(lists.int('words')));
-        this.ask((word) => cover.at(base.plus(word)).and(lists.ints('mask').at(word)));
+        code.set(base, cell.times(this.asked.length));
+        this.ask((_, word) => cover.at(base, word).and(lists.ints('mask').at(word)));
         code.set(above, -1);
         code.repeat(
           () => {
@@ -55,24 +67,21 @@ class TreeCode {
     code.put(lists.ints('found'), 0, piles);
   }
 
-  /** Puts a pattern where that of the next new pile would lie. */
-  private ask(kept: (word: IntVariable) => Int): void {
-    const { code, lists, hash, word } = this;
-    const pattern = lists.ints('pattern');
-    const [bits, to] = [code.int(), code.int(this.piles.times(lists.int('words')))];
+  /** Asks for another pattern. */
+  private ask(kept: (bits: Int, word: number) => Int): void {
+    const { code, hash } = this;
     code.set(hash, 0);
-    code.each(word, lists.int('words'), () => {
-      code.set(bits, kept(word));
-      code.put(pattern, to.plus(word), bits);
+    this.asked.forEach((bits, word) => {
+      code.set(bits, kept(bits, word));
       code.set(hash, hash.xor(bits).times(0x9e3779b1 | 0));
       code.set(hash, hash.xor(hash.right(15)));
     });
   }
 
   private find(): void {
-    const { code, lists, piles, pile, fresh, hash, word, base } = this;
-    const [slots, pattern, words] = [lists.ints('slots'), lists.ints('pattern'), lists.int('words')];
-    const [mask, slot, to, open] = [lists.int('slotMask'), code.int(), code.int(piles.times(words)), code.int(1)];
+    const { code, lists, piles, pile, fresh, hash, base, asked } = this;
+    const [slots, pattern] = [lists.ints('slots'), lists.ints('pattern')];
+    const [mask, slot, open] = [lists.int('slotMask'), code.int(), code.int(1)];
     code.set(slot, hash.and(mask));
     code.set(fresh, 0);
     code.repeat(
@@ -83,18 +92,23 @@ class TreeCode {
           () => {
             code.set(open, 0);
             code.set(fresh, 1);
+            code.when(piles.is(lists.int('pilesRoom')), () => code.giveBack(MORE_PILES));
             code.set(pile, piles);
             code.put(slots, slot, pile);
+            code.set(base, pile.times(asked.length));
+            asked.forEach((bits, word) => code.put(pattern, base.plus(word), bits));
             code.add(piles, 1);
-            // The one after it must have room for its pattern as well.
-            code.when(piles.is(lists.int('pilesRoom')), () => code.giveBack(MORE_PILES));
           },
           () => {
-            code.set(base, pile.times(words));
-            code.set(word, 0);
-            const same = pattern.at(base.plus(word)).is(pattern.at(to.plus(word)));
-            code.during([word.below(words), same], () => code.add(word, 1));
-            code.set(open, word.below(words));
+            code.set(base, pile.times(asked.length));
+            const others = asked.map((bits, word) => pattern.at(base, word).xor(bits));
+            code.set(
+              open,
+              others
+                .reduce((any, other) => any.or(other))
+                .not()
+                .not(),
+            );
             code.set(slot, slot.plus(1).and(mask));
           },
         );
@@ -105,14 +119,13 @@ class TreeCode {
 
   /** Notes the topmost layer of a new pile, and asks for the pile without it. */
   private takeTop(): void {
-    const { code, lists, pile, above, fresh, word, base } = this;
-    const [pattern, layerOf, first] = [lists.ints('pattern'), lists.ints('layerOf'), lists.ints('first')];
+    const { code, lists, pile, above, fresh, asked } = this;
+    const [layerOf, first] = [lists.ints('layerOf'), lists.ints('first')];
     const [bits, layer, top, bit, topBit] = [code.int(), code.int(), code.int(-1), code.int(), code.int()];
-    code.set(base, pile.times(lists.int('words')));
-    code.each(word, lists.int('coverWords'), () => {
-      code.set(bits, pattern.at(base.plus(word)));
+    asked.slice(0, this.coverWords).forEach((asked, word) => {
+      code.set(bits, asked);
       code.during(bits, () => {
-        code.set(bit, bits.lowest().plus(word.left(5)));
+        code.set(bit, bits.lowest().plus(word * 32));
         code.set(layer, layerOf.at(bit));
         code.when(layer.above(top), () => {
           code.set(top, layer);
@@ -128,7 +141,7 @@ class TreeCode {
       () => {
         code.put(lists.ints('next'), above, first.at(top));
         code.put(first, top, above);
-        this.ask((each) => pattern.at(base.plus(each)).and(each.is(topBit.right(5)).left(topBit.and(31)).xor(-1)));
+        this.ask((bits, word) => bits.and(topBit.right(5).is(word).left(topBit.and(31)).xor(-1)));
       },
     );
   }

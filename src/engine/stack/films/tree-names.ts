@@ -2,7 +2,7 @@ import type { CodeLists } from '../../base/code/code-room.ts';
 
 /** All that the function reads and writes; lists of cells, of words, of bits, of layers and of piles. */
 export const TREE_NAMES = [
-  ...(['cells', 'words', 'coverWords', 'layers', 'pilesRoom', 'slotMask', 'found'] as const),
+  ...(['cells', 'layers', 'pilesRoom', 'slotMask', 'found'] as const),
   ...(['cover', 'leaf', 'mask', 'layerOf', 'first'] as const),
   ...(['slots', 'pattern', 'parent', 'next', 'steps'] as const),
 ] as const;

@@ -8,34 +8,38 @@ import { type MapLists, MORE_CELLS } from './map-names.ts';
 export class CellCode {
   private readonly code: PlainCode;
   private readonly lists: MapLists;
-  private readonly known: { cell: IntVariable; next: IntVariable; cells: IntVariable };
-  private readonly word: IntVariable;
+  private readonly known: { cell: IntVariable; next: IntVariable; cells: IntVariable; words: number };
+  /** The cover that is looked up. */
+  private readonly wanted: readonly IntVariable[];
   /** Where the cover of a cell begins. */
   private readonly base: IntVariable;
   private readonly hash: IntVariable;
   private readonly slot: IntVariable;
 
-  /** @param known a cell; the one that is found; and how many there are */
+  /** @param known a cell; the one that is found; how many there are; and words of a cover */
   constructor(code: PlainCode, lists: MapLists, known: CellCode['known']) {
     this.code = code;
     this.lists = lists;
     this.known = known;
-    [this.word, this.base, this.hash, this.slot] = code.ints();
+    this.wanted = Array.from({ length: known.words }, () => code.int());
+    [this.base, this.hash, this.slot] = code.ints();
   }
 
   /** Finds the cell whose cover is that of `cell` with the screens [from, to) of a list turned over in it; made when new. */
   lookUp(list: Ints, [from, to]: readonly [Int, Int]): void {
-    const { code, lists, hash } = this;
-    const { cell } = this.known;
-    const wanted = lists.ints('wanted');
-    const [i, bit] = code.ints();
-    this.eachWord(cell, (word, at) => code.put(wanted, word, at));
+    const { code, lists, hash, base, wanted } = this;
+    const { cell, words } = this.known;
+    const [i, bit, inWord, turned] = code.ints();
+    code.set(base, cell.times(words));
+    wanted.forEach((word, at) => code.set(word, lists.ints('cover').at(base, at)));
     code.set(hash, lists.ints('hashOf').at(cell));
     code.set(i, from);
     code.repeat(
       () => {
         code.set(bit, list.at(i));
-        code.put(wanted, bit.right(5), wanted.at(bit.right(5)).xor(Int.of(1).left(bit.and(31))));
+        code.set(inWord, bit.right(5));
+        code.set(turned, Int.of(1).left(bit.and(31)));
+        wanted.forEach((word, at) => code.set(word, word.xor(Int.of(0).minus(inWord.is(at)).and(turned))));
         code.set(hash, hash.xor(lists.ints('bitHash').at(bit)));
         code.add(i, 1);
       },
@@ -46,9 +50,8 @@ export class CellCode {
 
   /** Finds the cell whose cover is `wanted`. */
   private find(): void {
-    const { code, lists, hash, slot, word, base } = this;
-    const { next } = this.known;
-    const words = lists.int('words');
+    const { code, lists, hash, slot, base } = this;
+    const { next, words } = this.known;
     const mask = lists.int('slotMask');
     const open = code.int(1);
     code.set(slot, hash.and(mask));
@@ -64,10 +67,11 @@ export class CellCode {
           () => {
             code.when(lists.ints('hashOf').at(next).is(hash), () => {
               code.set(base, next.times(words));
-              code.set(word, 0);
-              const same = lists.ints('cover').at(base.plus(word)).is(lists.ints('wanted').at(word));
-              code.during([word.below(words), same], () => code.add(word, 1));
-              code.set(open, word.below(words));
+              const others = this.wanted.map((word, at) => lists.ints('cover').at(base, at).is(word).not());
+              code.set(
+                open,
+                others.reduce((any, other) => any.or(other)),
+              );
             });
             code.set(slot, slot.plus(1).and(mask));
           },
@@ -83,15 +87,10 @@ export class CellCode {
     code.when(cells.is(lists.int('cellsRoom')), () => code.giveBack(MORE_CELLS));
     code.set(next, cells);
     code.add(cells, 1);
-    this.eachWord(next, (word) => code.put(lists.ints('cover'), base.plus(word), lists.ints('wanted').at(word)));
+    code.set(base, next.times(this.known.words));
+    this.wanted.forEach((word, at) => code.put(lists.ints('cover'), base.plus(at), word));
     code.put(lists.reals('areaMm2'), next, 0);
     code.put(lists.ints('hashOf'), next, this.hash);
     code.put(lists.ints('slots'), this.slot, next);
-  }
-
-  private eachWord(cell: IntVariable, body: (word: IntVariable, at: Int) => void): void {
-    const { code, lists, word, base } = this;
-    code.set(base, cell.times(lists.int('words')));
-    code.each(word, lists.int('words'), () => body(word, lists.ints('cover').at(base.plus(word))));
   }
 }

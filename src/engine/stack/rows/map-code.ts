@@ -26,8 +26,9 @@ interface Row {
  * The function that builds a cell map, see `CellMapBuilder`. From row to row events hardly change their order, and what is
  * covered as in the row above and turned over as there is the same cell: so a row begins with the order of the row above,
  * and cells are looked up by their covers only where the two part.
+ * @param words of a cover
  */
-export function writeMapCode(code: PlainCode, known: Lists): void {
+export function writeMapCode(code: PlainCode, known: Lists, words: number): void {
   // Lists of a row and of the row above change places.
   const places = (['bit', 'aboveBit', 'cells', 'aboveCells'] as const).map((name) => code.int(known.ints(name).address));
   const [bit, aboveBit, cells, aboveCells] = places as [IntVariable, IntVariable, IntVariable, IntVariable];
@@ -51,7 +52,7 @@ export function writeMapCode(code: PlainCode, known: Lists): void {
     code.set(a, b);
     code.set(b, swapped);
   };
-  const runs = new RunCode(code, lists, row);
+  const runs = new RunCode(code, lists, { ...row, words });
   code.repeat(
     () => {
       code.put(lists.ints('rowStart'), row.row, row.run);

@@ -2,12 +2,12 @@ import type { CodeLists } from '../../base/code/code-room.ts';
 
 /** All that the function reads and writes; lists of screens, of rows, of crossings, of events in a row, of runs and of cells. */
 export const MAP_NAMES = [
-  ...(['rows', 'words', 'cellsRoom', 'slotMask', 'sheet', 'found'] as const),
+  ...(['rows', 'cellsRoom', 'slotMask', 'sheet', 'found'] as const),
   ...(['firstIn', 'nextIn', 'here', 'firstRow', 'rowCount', 'startAt', 'xAt', 'dxMm', 'had', 'next', 'bitHash'] as const),
   ...(['starts', 'xMm'] as const),
   ...(['x', 'newX', 'bit', 'aboveBit', 'cells', 'aboveCells', 'newBit', 'left'] as const),
   ...(['rowStart', 'runEndMm', 'runCell'] as const),
-  ...(['cover', 'areaMm2', 'hashOf', 'slots', 'wanted'] as const),
+  ...(['cover', 'areaMm2', 'hashOf', 'slots'] as const),
 ] as const;
 
 export type MapLists = CodeLists<(typeof MAP_NAMES)[number]>;

@@ -4,10 +4,11 @@ import type { CellMap, PlacedSpans } from '../types.ts';
 import { writeMapCode } from './map-code.ts';
 import { DONE, MAP_NAMES, MORE_CELLS, PAD } from './map-names.ts';
 
-/** Maps of more crossings, rows or cells are left to plain code: they would keep much memory for ever. */
+/** Maps of more crossings, rows, cells or words of a cover are left to plain code: they would keep much memory for ever, and long functions. */
 const MOST_CROSSINGS = 400_000;
 const MOST_ROWS = 10_000;
 const MOST_CELLS = 100_000;
+const MOST_WORDS = 8;
 
 /** Builds cell maps in memory of its own, see `writeMapCode`. */
 class MapRoom {
@@ -26,7 +27,7 @@ class MapRoom {
    */
   build(map: CellMap, placed: readonly PlacedSpans[], bitHashes: ArrayLike<number>): number {
     this.latest = null;
-    if (!this.room.works || map.rows > MOST_ROWS) return -1;
+    if (!this.room.works || map.rows > MOST_ROWS || map.words > MOST_WORDS) return -1;
     let crossings = 0;
     for (let i = 0; i < placed.length; i++) crossings += entryAt(placed, i).spans.xMm.length;
     if (crossings > MOST_CROSSINGS) return -1;
@@ -67,9 +68,8 @@ class MapRoom {
     const screens = placed.length;
     const { rows, words } = map;
     const slots = cellsRoom * 2;
-    room.begin();
+    room.begin(words);
     room.int('rows', rows);
-    room.int('words', words);
     room.int('cellsRoom', cellsRoom);
     room.int('slotMask', slots - 1);
     const sheet = room.realList('sheet', 2);
@@ -95,7 +95,6 @@ class MapRoom {
     at.areaMm2 = room.realList('areaMm2', cellsRoom);
     const hashOf = room.intList('hashOf', cellsRoom);
     const slotsAt = room.intList('slots', slots);
-    room.intList('wanted', words);
     room.fit();
     const { ints, reals } = room;
     reals[sheet] = map.widthMm;

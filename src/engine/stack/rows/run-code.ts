@@ -20,13 +20,13 @@ export class RunCode {
   private readonly up: IntVariable;
   private readonly agree: IntVariable;
 
-  /** @param row events of a row, of the row above and left of the sheet; runs so far; cells so far */
-  constructor(code: PlainCode, lists: MapLists, row: RunCode['row'] & { cells: IntVariable }) {
+  /** @param row events of a row, of the row above and left of the sheet; runs so far; cells so far, and words of their covers */
+  constructor(code: PlainCode, lists: MapLists, row: RunCode['row'] & { cells: IntVariable; words: number }) {
     this.code = code;
     this.lists = lists;
     this.row = row;
     [this.cell, this.next, this.at, this.up, this.agree] = code.ints();
-    this.cells = new CellCode(code, lists, { cell: this.cell, next: this.next, cells: row.cells });
+    this.cells = new CellCode(code, lists, { cell: this.cell, next: this.next, cells: row.cells, words: row.words });
   }
 
   write(): void {
