@@ -59,6 +59,9 @@ export const benchRoomStyle = css`
     top: var(--space-4);
     right: var(--space-4);
     width: min(320px, 100% - 2 * var(--space-4));
+    max-height: calc(100% - 2 * var(--space-4));
+    overflow-y: auto;
+    z-index: 6;
   }
   /* In the corners, where an upright sheet leaves room. */
   .under {
@@ -224,8 +227,8 @@ export const benchRoomStyle = css`
     }
     bench-place-card {
       /* Below where one is on the sheet. */
-      z-index: 6;
       top: var(--space-10);
+      max-height: none;
     }
     .looks button {
       font-size: var(--type-small);

@@ -27,10 +27,18 @@ export function inkNameOf(pull: Pull | undefined, { inks }: Pick<Studio, 'inks'>
   return inks.find(({ id }) => id === pull?.ink)?.name ?? say.inkThatIsGone;
 }
 
-/** Which films lie at a place: 'Tar over Ochre (pulls 1 and 3)'. @param at places in the stack, first down first */
+/** More films than this are not all named: they are listed below each other. */
+const MOST_NAMED = 5;
+const NAMED_OF_MORE = 3;
+
+/** Which films lie at a place: 'Tar over Ochre (pulls 1 and 3)'; of many, the uppermost and how many more. @param at places in the stack, first down first */
 export function placePullsWords(at: readonly number[], pulls: readonly Pull[], studio: Pick<Studio, 'inks'>): string {
   if (at.length === 0) return say.barePaper;
   const names = at.map((index) => inkNameOf(pulls[index], studio));
+  if (names.length > MOST_NAMED) {
+    const upper = names.slice(-NAMED_OF_MORE).reverse();
+    return say.overMore(upper.join(say.over), names.length - NAMED_OF_MORE);
+  }
   const numbers = at.map((index) => String(index + 1));
   const last = numbers.at(-1) ?? '';
   const counted = numbers.length === 1 ? say.pull(last) : say.pullsAnd(numbers.slice(0, -1).join(', '), last);

@@ -42,5 +42,7 @@ describe('placePullsWords', () => {
     expect(placePullsWords([1], pulls, { inks })).toBe('Tar (pull 2)');
     expect(placePullsWords([0, 1, 2], pulls, { inks })).toBe('Ochre over Tar over Ochre (pulls 1, 2 and 3)');
     expect(placePullsWords([3], pulls, { inks })).toBe('an ink that is gone (pull 4)');
+    // Of a deep pile the last down, and how many lie below.
+    expect(placePullsWords([0, 1, 0, 0, 0, 1, 0], pulls, { inks })).toBe('Ochre over Tar over Ochre over 4 more');
   });
 });

@@ -42,6 +42,7 @@ export const say: typeof english = {
   pull: (last) => `Druckgang ${last}`,
   pullsAnd: (numbers, last) => `Druckgänge ${numbers} und ${last}`,
   over: ' über ',
+  overMore: (upper, more) => `${upper} über ${more} weiteren`,
   arrowKeysMoveSheet: 'Pfeiltasten bewegen den Bogen',
   arrowKeysMovePull: (selected) => `Pfeiltasten bewegen Druckgang ${selected} um 0,1 mm, mit Umschalt um 1 mm`,
   pictureWhatIsSelected: (arrows) =>

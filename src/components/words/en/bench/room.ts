@@ -42,6 +42,7 @@ export const say = speak('bench/room', {
   pull: (last: string) => `pull ${last}`,
   pullsAnd: (numbers: string, last: string) => `pulls ${numbers} and ${last}`,
   over: ' over ',
+  overMore: (upper: string, more: number) => `${upper} over ${more} more`,
   arrowKeysMoveSheet: 'Arrow keys move the sheet',
   arrowKeysMovePull: (selected: number) => `Arrow keys move pull ${selected} by 0.1 mm, with Shift by 1 mm`,
   pictureWhatIsSelected: (arrows: string) =>
