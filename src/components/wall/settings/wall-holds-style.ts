@@ -15,7 +15,7 @@ export const wallHoldsStyle = css`
   }
   .pull {
     display: grid;
-    grid-template-columns: 1.5em 22px minmax(0, 1fr) fit-content(128px);
+    grid-template-columns: 1.9em 22px minmax(0, 1fr) fit-content(128px);
     align-items: center;
     gap: var(--space-4);
   }
@@ -69,7 +69,7 @@ export const wallHoldsStyle = css`
     display: flex;
     flex-wrap: wrap;
     gap: 0 var(--space-4);
-    padding-left: calc(1.5em + 38px);
+    padding-left: calc(1.9em + 38px);
     font-size: var(--type-small);
     font-weight: 600;
   }

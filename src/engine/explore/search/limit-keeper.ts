@@ -1,3 +1,4 @@
+import { MOST_PULLS } from '../../base/limits.ts';
 import type { Lab } from '../../colour/lab.ts';
 import { cellLab } from '../../stack/appearance.ts';
 import { CellMapBuilder } from '../../stack/cell-map.ts';
@@ -60,6 +61,8 @@ export class LimitKeeper {
   /** What is seen from the pulls alone, in any order. */
   countsKept(pulls: readonly Pull[]): boolean {
     const { mustScreens = [] } = this.settings;
+    // What is pulled again or brought in may not make more of them than a stack takes: nobody could keep it.
+    if (pulls.length > MOST_PULLS) return false;
     return withinCounts(pulls, this.settings) && mustScreens.every((screen) => pulls.some((pull) => pull.screen === screen));
   }
 
