@@ -49,6 +49,11 @@ export class PrintFacts {
     this.end = 0;
   }
 
+  /** How many pulls a print has, without unpacking them; undefined for one that is not here. */
+  pulls(index: number): number | undefined {
+    return this.measures[index]?.pulls;
+  }
+
   /** Measures by which the prints differ at all. */
   varying(): MeasureWords[] {
     return MEASURES.filter(({ key }) => {

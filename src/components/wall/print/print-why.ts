@@ -114,7 +114,8 @@ export class PrintWhy extends LitElement {
   /** What the wall's prints look like; null while more arrive. */
   @property({ attribute: false }) looks: readonly SeenPrint[] | null = null;
   /** What is said of no print in particular. */
-  private spread = '';
+  @state() private spread = '';
+  private spreads: ReturnType<typeof setTimeout> | undefined;
   /** Whether all is shown where there is room for two lines. */
   @state() private open = false;
   /** Whether two lines there are not enough. */
@@ -136,10 +137,18 @@ export class PrintWhy extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.grows.disconnect();
+    clearTimeout(this.spreads);
   }
 
   protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
     if (!changed.has('looks')) return;
+    this.spread = '';
+    clearTimeout(this.spreads);
+    // A task of its own: the end of a search has the whole room drawn anew in one.
+    if (this.looks !== null) this.spreads = setTimeout(() => this.tellSpread());
+  }
+
+  private tellSpread(): void {
     const looks = (this.looks ?? []).map(({ look }) => look);
     const spread = spreadOfWall(looks);
     this.spread = spread === null ? '' : say.spread(looks.length, fixed(spread, 2));

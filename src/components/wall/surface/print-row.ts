@@ -8,12 +8,17 @@ import { lineageOf } from '../run/wall-origins.ts';
 /**
  * What a print is called aloud: 'Print 7 of 60, 9 pulls'; '' for none.
  * @param place its number on its own wall, and of how many where these are known; null for a print of another wall
+ * @param pulls how many it has, where that is known: to count them is to unpack them
  */
-export function printSentence(variant: Variant | undefined, place: { number: number; of: number | null } | null): string {
+export function printSentence(
+  variant: Variant | undefined,
+  place: { number: number; of: number | null } | null,
+  pulls = variant?.pulls.length ?? 0,
+): string {
   if (variant === undefined) return '';
   const of = place?.of == null ? '' : say.of(place.of);
   const name = place === null ? printName(lineageOf(variant)).replace('no.', 'No.') : say.print(place.number, of);
-  return say.pulls(name, variant.pulls.length);
+  return say.pulls(name, pulls);
 }
 
 interface PrintRow {

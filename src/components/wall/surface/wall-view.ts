@@ -183,7 +183,7 @@ export class WallView extends HungWall {
   }
 
   private sentence(index: number, of: number | null = this.guests.own(this.found)): string {
-    return printSentence(this.variants[index], this.guests.has(index) ? null : { number: index + 1, of });
+    return printSentence(this.variants[index], this.guests.has(index) ? null : { number: index + 1, of }, this.hanging.facts.pulls(index));
   }
 
   private filter(shown: number) {
