@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { MOST_PULLS } from '../../engine/base/limits.ts';
 import type { VeilProposal } from '../../engine/explore/veil/veil-types.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
@@ -277,7 +278,7 @@ export class BenchRoom extends LitElement {
           @pull-select=${(event: CustomEvent<string>) => this.choice.one(event.detail)}
         ></bench-order-fold>
       </div>
-      <bench-add-pull .drawer=${studio} @add=${(event: CustomEvent<NewPull>) => this.edits.add(event.detail) && this.strip.focusSelected()}></bench-add-pull>
+      <bench-add-pull .drawer=${studio} .full=${this.pulls.length >= MOST_PULLS} @add=${(event: CustomEvent<NewPull>) => this.edits.add(event.detail) && this.strip.focusSelected()}></bench-add-pull>
       <bench-veil-finder .drawer=${studio} .pulls=${this.pulls} .relative=${store.relative} @veil=${(event: CustomEvent<VeilProposal>) => this.addVeil(event.detail)}></bench-veil-finder>
       <bench-look .store=${store} .opened=${this.opened} .beside=${this.beside} @compare=${(event: CustomEvent<string>) => (this.beside = event.detail)}></bench-look>
       <bench-keep-recipe @keep=${(event: CustomEvent<RecipeWords>) => this.edits.keep(event.detail)}></bench-keep-recipe>`;

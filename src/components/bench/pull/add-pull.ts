@@ -1,13 +1,16 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { MOST_PULLS } from '../../../engine/base/limits.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import '../../ui/kit/ink-chip.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
+import '../../ui/kit/problem.ts';
 import { pickStyle } from '../../ui/pick-style.ts';
 import { screenGlyph } from '../../ui/print/screen-outline.ts';
 import { say } from '../../words/en/bench/pull.ts';
+import { say as room } from '../../words/en/bench/room.ts';
 
 /** So many screens are found without typing. */
 const FILTER_FROM = 13;
@@ -84,6 +87,8 @@ export class AddPull extends LitElement {
   ];
 
   @property({ attribute: false }) drawer!: Studio;
+  /** Whether the stack takes no further pull. */
+  @property({ type: Boolean }) full = false;
   @state() private screen = '';
   @state() private ink = '';
   @state() private filter = '';
@@ -152,10 +157,10 @@ export class AddPull extends LitElement {
           )}
         </div>
       </fieldset>
-      <p class="small soft">${say.itGoesDownLast}</p>
+      ${this.full ? html`<ps-problem>${room.stackIsFull(MOST_PULLS)}</ps-problem>` : html`<p class="small soft">${say.itGoesDownLast}</p>`}
       <div class="buttons">
         <button type="button" @click=${() => this.dialog.close()}>${say.cancel}</button>
-        <button class="main" type="submit" ?disabled=${!screens.some((screen) => screen.id === this.screen) || this.ink === ''}>${say.addPull}</button>
+        <button class="main" type="submit" ?disabled=${this.full || !screens.some((screen) => screen.id === this.screen) || this.ink === ''}>${say.addPull}</button>
       </div>
     </form>`;
   }

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
+import { MOST_PULLS } from '../../../engine/base/limits.ts';
 import type { VeilOptions, VeilProposal } from '../../../engine/explore/veil/veil-types.ts';
 import { demoStocks } from '../../../engine/ink/demo/demo-stocks.ts';
 import { baseOf } from '../../../engine/ink/mix/mix.ts';
@@ -18,6 +19,7 @@ import { dialogBox } from '../../ui/kit/dialog.ts';
 import { pickStyle } from '../../ui/pick-style.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
+import { say as room } from '../../words/en/bench/room.ts';
 import { say } from '../../words/en/bench/veil.ts';
 import { veilStyle } from './veil-style.ts';
 import { edgeContrastText, softerWords, placeWords, veilWords } from './veil-words.ts';
@@ -75,6 +77,10 @@ export class VeilFinder extends LitElement {
     this.chosen = 0;
     this.soFar = null;
     this.asked = { pulls, drawer: studio };
+    if (pulls.length >= MOST_PULLS) {
+      this.run.refuse(room.stackIsFull(MOST_PULLS));
+      return;
+    }
     const options = { base: baseFor(studio), places };
     void this.run.start(({ signal, onProgress: tell }) => {
       const onProgress = ({ share, find }: VeilProgress): void => {

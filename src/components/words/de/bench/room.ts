@@ -43,6 +43,7 @@ export const say: typeof english = {
   pullsAnd: (numbers, last) => `Druckgänge ${numbers} und ${last}`,
   over: ' über ',
   overMore: (upper, more) => `${upper} über ${more} weiteren`,
+  stackIsFull: (most) => `Ein Stapel hat höchstens ${most} Druckgänge, und so viele hat dieser; zuerst einen weglassen.`,
   arrowKeysMoveSheet: 'Pfeiltasten bewegen den Bogen',
   arrowKeysMovePull: (selected) => `Pfeiltasten bewegen Druckgang ${selected} um 0,1 mm, mit Umschalt um 1 mm`,
   pictureWhatIsSelected: (arrows) =>

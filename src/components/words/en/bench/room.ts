@@ -43,6 +43,7 @@ export const say = speak('bench/room', {
   pullsAnd: (numbers: string, last: string) => `pulls ${numbers} and ${last}`,
   over: ' over ',
   overMore: (upper: string, more: number) => `${upper} over ${more} more`,
+  stackIsFull: (most: number) => `A stack has at most ${most} pulls, and this one has as many; leave one out first.`,
   arrowKeysMoveSheet: 'Arrow keys move the sheet',
   arrowKeysMovePull: (selected: number) => `Arrow keys move pull ${selected} by 0.1 mm, with Shift by 1 mm`,
   pictureWhatIsSelected: (arrows: string) =>
