@@ -1,12 +1,12 @@
 import { defined } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
-import { randomFrom } from '../base/random.ts';
 import { say } from '../words/en/pullorder/pullorder.ts';
 import { checkProblem } from './check-problem.ts';
 import { compile, type Meter } from './model.ts';
 import { printerOf } from './print-word.ts';
 import { lettersOf } from './search/from-order.ts';
-import { search, type SearchState } from './search/search.ts';
+import type { SearchState } from './search/search.ts';
+import { inStages } from './search/stages.ts';
 import type { PlanProblem, PlanPull, PullPlan } from './types.ts';
 
 /** Units of work that stand for a millisecond: measured on one 2020s laptop-class core, then held fixed. */
@@ -14,7 +14,7 @@ export const UNITS_PER_MS = 10_000;
 
 /** How long and with what luck a pull order is looked for. */
 export interface PlanOptions {
-  /** Work allowed, in milliseconds of a common machine. Same problem, seed and budget, same plan. */
+  /** Work allowed, in milliseconds of a common machine. Same problem, seed and budget, same plan; from 2000 on, never a worse one for more. */
   budgetMs: number;
   seed: string | number;
   /** A clock, ms. Stops at the budget on slow machines too; the plan then depends on the machine. */
@@ -35,7 +35,7 @@ export interface Planner {
 /** What a search that goes on in steps begins with. */
 interface PlannerOptions {
   seed: string | number;
-  /** The work that will be given in all, when known; it shapes the search. */
+  /** The work that will be given in all, when known; up to 2 s it shapes the search. */
   units?: number;
   /** The set-ups of an order at hand, in sequence: the search begins with it and gives none that costs more. */
   from?: readonly PlanPull[] | undefined;
@@ -50,9 +50,8 @@ export function createPlanner(problem: PlanProblem, options: PlannerOptions): Pl
   const compiled = compile(problem);
   const print = printerOf(problem, compiled);
   const meter: Meter = { units: 0 };
-  const random = randomFrom(`pullorder ${options.seed}`);
   const from = lettersOf(options.from ?? [], compiled.names);
-  const rounds = search(compiled, from, { random, meter, firstRound: Math.max(1e5, options.units ?? 4e6) });
+  const stages = inStages(compiled, { seed: options.seed, meter, from, units: options.units });
   let soFar: SearchState | null = null;
   let printed: { word: number[]; plan: Omit<PullPlan, 'bound'> } | null = null;
   let best: PullPlan | null = null;
@@ -64,7 +63,7 @@ export function createPlanner(problem: PlanProblem, options: PlannerOptions): Pl
     step(units) {
       const until = meter.units + units;
       do {
-        const next = rounds.next();
+        const next = stages.next();
         if (next.done) done = true;
         else soFar = next.value;
       } while (!done && meter.units < until);
