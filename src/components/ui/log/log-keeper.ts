@@ -92,8 +92,9 @@ export class LogKeeper implements ReactiveController {
   /** Logs what happened to one or more sheets, as a step to undo; resolves when it is on the disk. */
   async add(happenings: readonly Happening[]): Promise<void> {
     if (happenings.length === 0) return;
+    const label = loggedWords(happenings, this.events);
     const events = await this.write(happenings);
-    this.store().did({ label: loggedWords(happenings), ...this.wayBack(events) });
+    this.store().did({ label, ...this.wayBack(events) });
   }
 
   /** How entries are taken back, and logged once more: nothing is ever taken out of a log. */
