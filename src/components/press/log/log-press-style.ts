@@ -203,7 +203,7 @@ export const logPressStyle = css`
     }
     header button,
     header .beds button {
-      flex: 1;
+      flex: 1 1 auto;
       padding: var(--space-2) var(--space-4);
     }
     .frame {
