@@ -165,7 +165,7 @@ export class BoundSearch {
   *#pinned(sets: SetRounds): Generator<void, void> {
     const known = {
       letters: this.#letters,
-      split: (size: number, among: readonly number[]) => sets.split(size, among),
+      split: (size: number, among: readonly number[], kicks?: number) => sets.split(size, among, kicks),
       least: () => this.best,
     };
     const pinned = new PinnedSets(this.#model, known, this.#meter);

@@ -1,6 +1,7 @@
 import { entryAt, f64, num, u8 } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
 import type { Meter } from '../model.ts';
+import { SplitSearch } from './split-search.ts';
 import { GUESS_PARTS } from './three-guess.ts';
 
 /** Letters up to which all triples are looked at. */
@@ -33,9 +34,18 @@ export class LetterGroups {
     this.#pairs[i * this.#letters.length + j] = this.#pairs[j * this.#letters.length + i] = need;
   }
 
-  /** What three letters need together, in parts of a mount (`ThreeGuess`); places descending. */
+  /** What three letters need together, in parts of a mount (`ThreeGuess`). */
   setTriple(i: number, j: number, h: number, need: number): void {
-    this.#triples[(i * this.#letters.length + j) * this.#letters.length + h] = need;
+    const n = this.#letters.length;
+    for (const [a, b, c] of [
+      [i, j, h],
+      [i, h, j],
+      [j, i, h],
+      [j, h, i],
+      [h, i, j],
+      [h, j, i],
+    ] as const)
+      this.#triples[(a * n + b) * n + c] = need;
   }
 
   /** From now on triples are the measure; all must be set. */
@@ -64,13 +74,19 @@ export class LetterGroups {
   /**
    * @param size most letters in a group
    * @param among the letters that are split
+   * @param kicks asks for a split that is guessed to need more, by so many kicks (`SplitSearch`); triples alone tell that
    * @returns groups of letters, each letter once, sizes as even as can be; another split each time
    */
-  split(size: number, among: readonly number[] = this.#letters): number[][] {
+  split(size: number, among: readonly number[] = this.#letters, kicks?: number): number[][] {
     const count = Math.ceil(among.length / size);
     const places = this.#random.shuffle(among.map((l) => this.#letters.indexOf(l)));
     const groups: number[][] = Array.from({ length: count }, () => []);
     places.forEach((p, i) => entryAt(groups, i % count).push(p));
+    if (kicks !== undefined && this.#byTriples && count > 1 && groups.every(({ length }) => length > 2)) {
+      const worths = { places: this.#letters.length, triples: this.#triples };
+      const best = new SplitSearch(groups, worths, this.#random, this.#meter).best(kicks);
+      return best.map((group) => group.map((p) => num(this.#letters, p)));
+    }
     const guesses = groups.map((g) => this.#guess(g));
     if (count > 1) {
       for (let idle = 0, t = 0; idle < 40 * count && t < 4000; idle++, t++) {

@@ -58,8 +58,8 @@ export class SetRounds {
   }
 
   /** Splits all letters, or some, into even groups that are likely to need much; another split at each call. */
-  split(size: number, among?: readonly number[]): number[][] {
-    return this.#groups.split(size, among);
+  split(size: number, among?: readonly number[], kicks?: number): number[][] {
+    return this.#groups.split(size, among, kicks);
   }
 
   /**

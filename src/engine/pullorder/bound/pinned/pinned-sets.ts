@@ -1,13 +1,13 @@
 import type { Meter, Model } from '../../model.ts';
 import { PinnedSet } from './pinned-set.ts';
 
-/** Letters of a core at most. */
-const A_CORE = 8;
 /** Letters up to which all are one set; more are split into sets of at most so many. */
 const ALONE = 30;
-const A_SET = 20;
-/** Splits into cores that are begun, of which that one goes on which promises most. */
-const TRIED = 6;
+const A_SET = 15;
+/** Kicks that a split into sets is worth; cores are split anew instead. */
+const KICKS = 20;
+/** Letters of a core at most, and splits into cores that are begun, of which that one goes on which promises most. */
+const CORES = { alone: { size: 8, tried: 6 }, ofMany: { size: 5, tried: 4 } };
 
 /** Lengths that are ruled out at once where all letters are one set; of several sets each would go on too far. */
 const TOGETHER = 2;
@@ -15,8 +15,8 @@ const TOGETHER = 2;
 /** What is known of letters before. */
 interface Known {
   letters: readonly number[];
-  /** Splits letters into sets of at most so many that are likely to need much; another split each time. */
-  split: (size: number, among: readonly number[]) => number[][];
+  /** Splits letters into sets of at most so many that are likely to need much, the more the more kicks; another split each time. */
+  split: (size: number, among: readonly number[], kicks?: number) => number[][];
   /** What all letters need, as far as is known. */
   least: () => number;
 }
@@ -48,8 +48,9 @@ export class PinnedSets {
     const { letters, split, least } = this.#known;
     const alone = letters.length <= ALONE;
     const works: Work[] = [];
-    for (const own of alone ? [letters] : split(A_SET, letters)) {
-      const tried = Array.from({ length: TRIED }, () => new PinnedSet(this.#model, split(A_CORE, own), this.#meter));
+    const { size, tried: splits } = alone ? CORES.alone : CORES.ofMany;
+    for (const own of alone ? [letters] : split(A_SET, letters, KICKS)) {
+      const tried = Array.from({ length: splits }, () => new PinnedSet(this.#model, split(size, own), this.#meter));
       for (const set of tried) yield* set.look();
       const set = tried.reduce((a, b) => (b.least > a.least ? b : a));
       works.push({ set, steps: set.work(alone ? TOGETHER : 1), spent: 0 });
