@@ -25,7 +25,7 @@ interface Stages {
 /**
  * A search that never gives a dearer plan nor a lower bound for more work, from the work of the first stage on.
  *
- * The work that a search is given shapes it, so that one with more may be less lucky. So here the first stage
+ * The work that a search is given shapes it, so that one with more may come to a dearer order. So here the first stage
  * is the same whatever is given beyond it; each next one begins afresh with a seed of its own, and the
  * cheapest plan and the best bounds of all stages count.
  * @throws EngineError as `search`
