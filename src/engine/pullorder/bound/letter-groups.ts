@@ -1,6 +1,7 @@
 import { entryAt, f64, num, u8 } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
 import type { Meter } from '../model.ts';
+import { noteEveryWay } from './every-way.ts';
 import { SplitSearch } from './split-search.ts';
 import { GUESS_PARTS } from './three-guess.ts';
 
@@ -36,16 +37,7 @@ export class LetterGroups {
 
   /** What three letters need together, in parts of a mount (`ThreeGuess`). */
   setTriple(i: number, j: number, h: number, need: number): void {
-    const n = this.#letters.length;
-    for (const [a, b, c] of [
-      [i, j, h],
-      [i, h, j],
-      [j, i, h],
-      [j, h, i],
-      [h, i, j],
-      [h, j, i],
-    ] as const)
-      this.#triples[(a * n + b) * n + c] = need;
+    noteEveryWay(this.#triples, this.#letters.length, [i, j, h], need);
   }
 
   /** From now on triples are the measure; all must be set. */
@@ -63,10 +55,9 @@ export class LetterGroups {
       this.#meter.units += 1 + ((k * k) >> 3);
       return k > 1 ? sum / (k - 1) : 1;
     }
-    const sorted = [...group].sort((a, b) => b - a);
     for (let a = 0; a < k; a++)
       for (let b = a + 1; b < k; b++)
-        for (let c = b + 1; c < k; c++) sum += u8(this.#triples, (num(sorted, a) * n + num(sorted, b)) * n + num(sorted, c));
+        for (let c = b + 1; c < k; c++) sum += u8(this.#triples, (num(group, a) * n + num(group, b)) * n + num(group, c));
     this.#meter.units += 2 + ((k ** 3) >> 5);
     return (2 * sum) / ((k - 1) * (k - 2) * GUESS_PARTS);
   }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../../src/engine/base/random.ts';
+import { noteEveryWay } from '../../../../src/engine/pullorder/bound/every-way.ts';
 import { SplitSearch } from '../../../../src/engine/pullorder/bound/split-search.ts';
 
 const PLACES = 9;
@@ -9,18 +10,7 @@ function worthsOf(seed: string): Uint8Array {
   const triples = new Uint8Array(PLACES ** 3);
   for (let a = 0; a < PLACES; a++) {
     for (let b = 0; b < a; b++) {
-      for (let c = 0; c < b; c++) {
-        const worth = random.int(100);
-        for (const [x, y, z] of [
-          [a, b, c],
-          [a, c, b],
-          [b, a, c],
-          [b, c, a],
-          [c, a, b],
-          [c, b, a],
-        ] as const)
-          triples[(x * PLACES + y) * PLACES + z] = worth;
-      }
+      for (let c = 0; c < b; c++) noteEveryWay(triples, PLACES, [a, b, c], random.int(100));
     }
   }
   return triples;

@@ -1,4 +1,5 @@
 import { num, u8 } from '../../../base/at.ts';
+import { noteEveryWay } from '../every-way.ts';
 
 /** Which letters of a set are most likely not to fit: those of which each three need much. */
 export class SetChoice {
@@ -12,19 +13,7 @@ export class SetChoice {
     this.#letters = n;
     this.#needs = new Uint8Array(n ** 3);
     for (let i = 2; i < n; i++)
-      for (let j = 1; j < i; j++)
-        for (let h = 0; h < j; h++) {
-          const need = needOf(i, j, h);
-          for (const [a, b, c] of [
-            [i, j, h],
-            [i, h, j],
-            [j, i, h],
-            [j, h, i],
-            [h, i, j],
-            [h, j, i],
-          ] as const)
-            this.#needs[(a * n + b) * n + c] = need;
-        }
+      for (let j = 1; j < i; j++) for (let h = 0; h < j; h++) noteEveryWay(this.#needs, n, [i, j, h], needOf(i, j, h));
   }
 
   /** The first letters of a set, each after those before it such that they need most together. */
