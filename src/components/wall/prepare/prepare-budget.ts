@@ -79,8 +79,8 @@ export class PrepareBudgetFields extends LitElement {
       ${this.field('screens', by === 'screens' ? say.newScreens : by === 'inks' ? say.newInksAtMost : say.newOnes)}
       ${by === 'inks' ? nothing : this.field('filmM2', say.filmPositives, 'm²')}
       ${this.field('money', say.money)} ${this.field('hours', say.work, say.hours)}
-      ${by === 'inks' ? nothing : html`${this.field('filmMarginMm', say.filmBeyondImage, 'mm', String(FILM_MARGIN_MM))} ${this.field('filmMoneyM2', say.filmCosts, say.aSquareMetre)} ${this.field('moneyEach', say.screenCosts)} ${this.field('hoursEach', say.andTakes, say.hours)}`}
-      ${by === 'screens' ? nothing : html`${this.field('inkMoneyEach', say.inkCosts)} ${this.field('inkHoursEach', say.andTakes, say.hours)}`}
+      ${by === 'inks' ? nothing : html`${this.field('filmMarginMm', say.filmBeyondImage, 'mm', String(FILM_MARGIN_MM))} ${this.field('filmMoneyM2', say.filmCosts, say.aSquareMetre, '')} ${this.field('moneyEach', say.screenCosts, '', '')} ${this.field('hoursEach', say.andTakes, say.hours, '')}`}
+      ${by === 'screens' ? nothing : html`${this.field('inkMoneyEach', say.inkCosts, '', '')} ${this.field('inkHoursEach', say.andTakes, say.hours, '')}`}
       ${this.notes().map((note) => html`<p class="soft small">${note}</p>`)}
     </fieldset></ps-fold>`;
   }
